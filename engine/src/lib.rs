@@ -1,0 +1,1 @@
+//! Exact, unit-aware nutrient computation for school meals.

