@@ -1,1 +1,25 @@
 //! Exact, unit-aware nutrient computation for school meals.
+//!
+//! The engine is pure: every table, every date and every setting comes in by
+//! argument, so the same input gives the same digits natively and in
+//! WebAssembly. Data flows one way through the modules below.
+//!
+//! | stage | module | turns | into |
+//! |---|---|---|---|
+//! | numbers | [`exact`] | exact decimals | printed digits |
+//! | units | [`units`] | words such as "1 1/2 cups" | quantities with a unit |
+//! | foods | [`foods`] | the dataset's asset | a table of foods that can be searched |
+//! | recipe | [`recipe`] | lines of kitchen text | foods with a weight |
+//! | analysis | [`analysis`] | weighed lines | totals, per serving, per 100 g, with coverage |
+//! | rules | [`rules`] | rule tables in CSV | limits in force on a date |
+//! | week | [`week`] | planned meals | averages weighted by servings |
+//! | findings | [`findings`] | averages and limits | met, missed or unknown |
+
+pub mod analysis;
+pub mod exact;
+pub mod findings;
+pub mod foods;
+pub mod recipe;
+pub mod rules;
+pub mod units;
+pub mod week;

@@ -1,0 +1,8 @@
+//! What a recipe contains: totals with their coverage, and which line brings
+//! what.
+
+mod contribution;
+mod totals;
+
+pub use contribution::{Contribution, contributions};
+pub use totals::{AnalysisError, NutrientTotal, RecipeAnalysis, analyse};

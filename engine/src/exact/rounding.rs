@@ -1,0 +1,108 @@
+//! The one home of rounding to printed digits.
+//!
+//! Sums and products of dataset digits are exact in [`Decimal`]. A division
+//! (a third of a cup, a total shared by seven servings) is not: it is right to
+//! about 28 significant digits. Two ways to the same figure may then differ in
+//! the last of these, and a figure that lies exactly half way between two
+//! printed digits could fall to either side. So every value is first brought
+//! to [`GUARD_PLACES`] decimals, far below anything that is printed and far
+//! above the error of a chain of divisions, and only then to the printed
+//! digits, half away from zero.
+
+use rust_decimal::{Decimal, RoundingStrategy};
+use serde::{Deserialize, Serialize};
+
+/// Decimal places to which a value is brought before it is rounded for print.
+pub const GUARD_PLACES: u32 = 15;
+
+/// How many decimal places a figure is printed with.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub struct Digits(pub u32);
+
+/// Rounds half away from zero to `digits` decimal places.
+///
+/// ```
+/// use engine::exact::{Digits, round_half_up};
+/// use rust_decimal::Decimal;
+/// let third = Decimal::ONE / Decimal::from(3);
+/// // Three times a third is one half short of nothing: 0.5 × 3 × ⅓ prints as 1.
+/// let half = third * Decimal::from(3) * Decimal::new(5, 1);
+/// assert_eq!(round_half_up(half, Digits(0)), Decimal::ONE);
+/// ```
+pub fn round_half_up(value: Decimal, digits: Digits) -> Decimal {
+    guarded(value).round_dp_with_strategy(digits.0, RoundingStrategy::MidpointAwayFromZero)
+}
+
+/// Rounds down (towards zero) to a multiple of `step`, as crediting does.
+///
+/// `step` must be positive.
+pub fn round_down_to(value: Decimal, step: Decimal) -> Decimal {
+    multiples(value, step, RoundingStrategy::ToZero)
+}
+
+/// Rounds half away from zero to a multiple of `step`, as label figures are.
+///
+/// `step` must be positive.
+pub fn round_half_up_to(value: Decimal, step: Decimal) -> Decimal {
+    multiples(value, step, RoundingStrategy::MidpointAwayFromZero)
+}
+
+/// A value without the noise of its divisions: the form in which it is
+/// compared with a limit.
+pub fn guarded(value: Decimal) -> Decimal {
+    value
+        .round_dp_with_strategy(GUARD_PLACES, RoundingStrategy::MidpointAwayFromZero)
+        .normalize()
+}
+
+fn multiples(value: Decimal, step: Decimal, strategy: RoundingStrategy) -> Decimal {
+    debug_assert!(step > Decimal::ZERO);
+    let steps = guarded(guarded(value) / step).round_dp_with_strategy(0, strategy);
+    (steps * step).normalize()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn dec(text: &str) -> Decimal {
+        text.parse().expect("a decimal in a test table")
+    }
+
+    #[test]
+    fn ties_go_away_from_zero() {
+        for (value, places, printed) in [
+            ("0.5", 0, "1"),
+            ("1.5", 0, "2"),
+            ("2.5", 0, "3"),
+            ("2.4999", 0, "2"),
+            ("-2.5", 0, "-3"),
+            ("0.05", 1, "0.1"),
+            ("1110.5", 0, "1111"),
+        ] {
+            assert_eq!(
+                round_half_up(dec(value), Digits(places)),
+                dec(printed),
+                "{value} to {places}"
+            );
+        }
+    }
+
+    #[test]
+    fn a_division_does_not_move_a_tie() {
+        let share = dec("10") / dec("3");
+        let sum = share + share + share + dec("0.5");
+        assert_ne!(sum, dec("10.5"), "the case is pointless if the sum is exact");
+        assert_eq!(round_half_up(sum, Digits(0)), dec("11"));
+        assert_eq!(guarded(sum), dec("10.5"));
+    }
+
+    #[test]
+    fn steps() {
+        assert_eq!(round_down_to(dec("2.03"), dec("0.25")), dec("2"));
+        assert_eq!(round_down_to(dec("0.75"), dec("0.25")), dec("0.75"));
+        assert_eq!(round_down_to(dec("0.374"), dec("0.125")), dec("0.25"));
+        assert_eq!(round_half_up_to(dec("145"), dec("10")), dec("150"));
+        assert_eq!(round_half_up_to(dec("144.9"), dec("10")), dec("140"));
+    }
+}

@@ -1,0 +1,9 @@
+//! A week of menus and the averages of what it offers.
+
+mod average;
+mod date;
+mod model;
+
+pub use average::{MealAverage, NutrientAverage, ServedRecipe, Service, WeekError, average};
+pub use date::{Date, DateError};
+pub use model::{Choice, Day, GradeGroup, Meal, MealKind, Offer, Week, WeekId};
