@@ -16,10 +16,12 @@
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
 
 pub mod analysis;
+pub mod book;
 pub mod exact;
 pub mod findings;
 pub mod foods;
 pub mod recipe;
 pub mod rules;
+pub mod tables;
 pub mod units;
 pub mod week;

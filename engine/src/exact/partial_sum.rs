@@ -55,7 +55,11 @@ impl PartialSum {
     /// empty sum.
     pub fn coverage(&self) -> Decimal {
         if self.mass.grams().is_zero() {
-            return if self.missing == 0 { Decimal::ONE } else { Decimal::ZERO };
+            return if self.missing == 0 {
+                Decimal::ONE
+            } else {
+                Decimal::ZERO
+            };
         }
         self.known_mass.grams() / self.mass.grams()
     }

@@ -175,9 +175,10 @@ pub fn average(
         .zip(totals)
         .map(|(nutrient, total)| NutrientAverage {
             nutrient: *nutrient,
-            amount: match planned_meals {
-                Servings::ZERO => total,
-                meals => total.divided(meals.servings()),
+            amount: if days.is_empty() {
+                total
+            } else {
+                total.divided(planned_meals.servings())
             },
         })
         .collect();

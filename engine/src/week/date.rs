@@ -88,7 +88,14 @@ mod tests {
         for good in ["2026-11-30", "2028-02-29", "2027-07-01"] {
             assert_eq!(good.parse::<Date>().unwrap().to_string(), good);
         }
-        for bad in ["2026-02-29", "2026-13-01", "30.11.2026", "2026-1-3", "", "soon"] {
+        for bad in [
+            "2026-02-29",
+            "2026-13-01",
+            "30.11.2026",
+            "2026-1-3",
+            "",
+            "soon",
+        ] {
             assert!(bad.parse::<Date>().is_err(), "{bad}");
         }
     }

@@ -1,0 +1,105 @@
+//! The office's book: its recipes and weeks, as kept and exchanged.
+
+use crate::recipe::{Recipe, RecipeId};
+use crate::week::{Week, WeekId};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+use std::fmt;
+
+/// Version of the book's JSON form that this engine writes.
+pub const BOOK_VERSION: u32 = 1;
+
+/// Everything an office has written.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "camelCase")]
+pub struct Book {
+    /// Version of this form.
+    pub version: u32,
+    /// Whose book it is.
+    pub office: String,
+    /// Recipes in the order of the book.
+    pub recipes: Vec<Recipe>,
+    /// Weeks in the order of the book.
+    pub weeks: Vec<Week>,
+}
+
+/// Why a book cannot be used.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum BookError {
+    /// Written by a later version.
+    Newer(u32),
+    /// Two recipes have one name.
+    RecipeTwice(RecipeId),
+    /// Two weeks have one name.
+    WeekTwice(WeekId),
+}
+
+impl fmt::Display for BookError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Newer(version) => write!(
+                out,
+                "the book has version {version}, this page reads up to {BOOK_VERSION}: open it with a newer page"
+            ),
+            Self::RecipeTwice(id) => write!(
+                out,
+                "two recipes have the name \"{}\": rename one of them",
+                id.0
+            ),
+            Self::WeekTwice(id) => {
+                write!(
+                    out,
+                    "two weeks have the name \"{}\": rename one of them",
+                    id.0
+                )
+            }
+        }
+    }
+}
+
+impl std::error::Error for BookError {}
+
+impl Book {
+    /// A book with nothing in it.
+    pub fn empty(office: &str) -> Self {
+        Self {
+            version: BOOK_VERSION,
+            office: office.to_owned(),
+            recipes: Vec::new(),
+            weeks: Vec::new(),
+        }
+    }
+
+    /// Looks for what would make the book ambiguous.
+    ///
+    /// # Errors
+    /// When its version is newer than this engine, or names are not unique.
+    pub fn check(&self) -> Result<(), BookError> {
+        if self.version > BOOK_VERSION {
+            return Err(BookError::Newer(self.version));
+        }
+        let mut recipes = BTreeSet::new();
+        for recipe in &self.recipes {
+            if !recipes.insert(&recipe.id) {
+                return Err(BookError::RecipeTwice(recipe.id.clone()));
+            }
+        }
+        let mut weeks = BTreeSet::new();
+        for week in &self.weeks {
+            if !weeks.insert(&week.id) {
+                return Err(BookError::WeekTwice(week.id.clone()));
+            }
+        }
+        Ok(())
+    }
+
+    /// A recipe by its name.
+    pub fn recipe(&self, id: &RecipeId) -> Option<&Recipe> {
+        self.recipes.iter().find(|recipe| recipe.id == *id)
+    }
+
+    /// A week by its name.
+    pub fn week(&self, id: &WeekId) -> Option<&Week> {
+        self.weeks.iter().find(|week| week.id == *id)
+    }
+}

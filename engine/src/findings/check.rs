@@ -1,0 +1,140 @@
+//! Compares a week's averages with the limits in force.
+
+use crate::exact::{Digits, PartialSum, round_half_up, rounding::guarded};
+use crate::foods::NutrientId;
+use crate::rules::{Basis, Bound, DietarySpecification, Specifications};
+use crate::week::{MealAverage, Service};
+use rust_decimal::Decimal;
+use serde::{Deserialize, Serialize};
+
+/// Whether a requirement is kept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Verdict {
+    /// Kept, whatever the missing values are.
+    Met,
+    /// Broken, whatever the missing values are.
+    Missed,
+    /// Missing values could decide it either way.
+    Unknown,
+}
+
+/// One requirement compared with one week.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "camelCase")]
+pub struct Finding {
+    /// Whose meal.
+    pub service: Service,
+    /// The requirement.
+    pub rule: DietarySpecification,
+    /// The week's figure in the rule's unit; nothing when it cannot be stated
+    /// at all. A lower bound when `complete` is false.
+    pub figure: Option<Decimal>,
+    /// Decimal places that show on which side of the limit the figure lies.
+    pub digits: Digits,
+    /// Whether every value that the figure needs is known.
+    pub complete: bool,
+    /// Share of the food's known mass whose value is known, 0 to 1.
+    pub coverage: Decimal,
+    /// Kept, broken or unknown.
+    pub verdict: Verdict,
+}
+
+/// Checks the averages of one service against the rules in force on the
+/// week's first day.
+pub fn check(average: &MealAverage, rules: &Specifications) -> Vec<Finding> {
+    let Some(date) = average.days.iter().min() else {
+        return Vec::new();
+    };
+    rules
+        .in_force(&average.service, *date)
+        .map(|rule| finding(average, rule))
+        .collect()
+}
+
+fn finding(average: &MealAverage, rule: &DietarySpecification) -> Finding {
+    let unlisted = PartialSum {
+        missing: 1,
+        ..PartialSum::default()
+    };
+    let amount = average.amount(rule.nutrient).unwrap_or(unlisted);
+    let energy = average.amount(NutrientId::ENERGY).unwrap_or(unlisted);
+    let figure = match rule.basis {
+        Basis::PerMeal => Some(amount.known),
+        Basis::ShareOfEnergy => share_of_energy(&amount, &energy, rule),
+    };
+    let complete = amount.is_complete() && (rule.basis == Basis::PerMeal || energy.is_complete());
+    // An incomplete energy makes the share neither a lower nor an upper bound.
+    let bounded = rule.basis == Basis::PerMeal || energy.is_complete();
+    Finding {
+        service: average.service.clone(),
+        rule: rule.clone(),
+        figure,
+        digits: telling_digits(figure, rule),
+        complete,
+        coverage: amount.coverage(),
+        verdict: match figure {
+            Some(figure) if bounded => verdict(figure, complete, rule),
+            _ => Verdict::Unknown,
+        },
+    }
+}
+
+impl MealAverage {
+    /// The average of one nutrient, if it was asked for.
+    pub fn amount(&self, nutrient: NutrientId) -> Option<PartialSum> {
+        self.nutrients
+            .iter()
+            .find(|row| row.nutrient == nutrient)
+            .map(|row| row.amount)
+    }
+}
+
+fn share_of_energy(
+    amount: &PartialSum,
+    energy: &PartialSum,
+    rule: &DietarySpecification,
+) -> Option<Decimal> {
+    let kcal = amount.known * rule.kcal_per_gram?;
+    (energy.known > Decimal::ZERO).then(|| kcal * Decimal::ONE_HUNDRED / energy.known)
+}
+
+fn holds(figure: Decimal, rule: &DietarySpecification) -> bool {
+    let figure = guarded(figure);
+    match rule.bound {
+        Bound::AtLeast => figure >= rule.limit,
+        Bound::AtMost => figure <= rule.limit,
+        Bound::Below => figure < rule.limit,
+    }
+}
+
+/// A missing value can only add: an incomplete sum that is already over a
+/// maximum stays over it, and one that already reaches a minimum reaches it.
+fn verdict(figure: Decimal, complete: bool, rule: &DietarySpecification) -> Verdict {
+    let is_minimum = rule.bound == Bound::AtLeast;
+    match (
+        holds(figure, rule),
+        complete || is_minimum,
+        complete || !is_minimum,
+    ) {
+        (true, true, _) => Verdict::Met,
+        (false, _, true) => Verdict::Missed,
+        _ => Verdict::Unknown,
+    }
+}
+
+/// As few decimals as show the figure on its own side of the limit: 1110.04
+/// against 1110 prints as 1110.04, not as 1110.
+fn telling_digits(figure: Option<Decimal>, rule: &DietarySpecification) -> Digits {
+    const MOST: u32 = 6;
+    let fewest = match rule.basis {
+        Basis::PerMeal => 0,
+        Basis::ShareOfEnergy => 1,
+    };
+    let tells = |places: &u32| {
+        figure.is_none_or(|figure| {
+            holds(round_half_up(figure, Digits(*places)), rule) == holds(figure, rule)
+        })
+    };
+    Digits((fewest..MOST).find(tells).unwrap_or(MOST))
+}

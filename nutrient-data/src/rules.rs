@@ -1,0 +1,5 @@
+//! Regulatory tables as text. Each row carries its effective dates, its
+//! citation and how sure the figure is; the engine reads and checks them.
+
+/// Calorie, saturated fat, added sugars and sodium limits of school meals.
+pub const DIETARY_SPECIFICATIONS: &str = include_str!("../rules/dietary_specifications.csv");
