@@ -11,10 +11,12 @@
 //! | foods | [`foods`] | the dataset's asset | a table of foods that can be searched |
 //! | recipe | [`recipe`] | lines of kitchen text | foods with a weight |
 //! | analysis | [`analysis`] | weighed lines | totals, per serving, per 100 g, with coverage |
+//! | allergens | [`allergens`] | words of lines and foods | contains, may be present, unknown |
 //! | rules | [`rules`] | rule tables in CSV | limits in force on a date |
 //! | week | [`week`] | planned meals | averages weighted by servings |
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
 
+pub mod allergens;
 pub mod analysis;
 pub mod book;
 pub mod exact;

@@ -3,3 +3,6 @@
 
 /// Calorie, saturated fat, added sugars and sodium limits of school meals.
 pub const DIETARY_SPECIFICATIONS: &str = include_str!("../rules/dietary_specifications.csv");
+
+/// Words in a description that point to a major food allergen.
+pub const ALLERGEN_TERMS: &str = include_str!("../rules/allergen_terms.csv");
