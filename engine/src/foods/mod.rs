@@ -1,9 +1,11 @@
 //! The table of foods: what the dataset says, by food and nutrient.
 
 mod food;
+mod matching;
 mod nutrient;
 mod table;
 
 pub use food::{Food, FoodGroup, FoodId, Measure};
+pub use matching::{FoodMatch, FoodMatcher};
 pub use nutrient::{Nutrient, NutrientId};
 pub use table::{FoodTable, ValueColumn};
