@@ -25,5 +25,6 @@ pub mod foods;
 pub mod recipe;
 pub mod rules;
 pub mod tables;
+pub mod uncertainty;
 pub mod units;
 pub mod week;

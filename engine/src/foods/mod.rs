@@ -3,9 +3,11 @@
 mod food;
 mod matching;
 mod nutrient;
+mod provenance;
 mod table;
 
 pub use food::{Food, FoodGroup, FoodId, Measure};
 pub use matching::{FoodMatch, FoodMatcher};
 pub use nutrient::{Nutrient, NutrientId};
+pub use provenance::{Provenance, ValueSource};
 pub use table::{FoodTable, ValueColumn};
