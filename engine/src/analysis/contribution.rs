@@ -5,6 +5,7 @@ use crate::foods::{FoodTable, NutrientId};
 use crate::recipe::WeighedLine;
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// One line's part in a total.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -19,20 +20,24 @@ pub struct Contribution {
     pub share: Option<Decimal>,
 }
 
-/// Every line's part in the recipe's total of one nutrient, in line order.
+/// Every line's part in the recipe's total of one nutrient, in line order. The
+/// parts of a line that stands for another recipe are taken together.
 pub fn contributions(
     foods: &FoodTable,
-    lines: &[WeighedLine],
+    parts: &[WeighedLine],
     nutrient: NutrientId,
 ) -> Vec<Contribution> {
-    let amounts: Vec<Option<Decimal>> = lines
-        .iter()
-        .map(|line| amount_in(foods, line, nutrient))
-        .collect();
-    let total: Decimal = amounts.iter().flatten().sum();
+    let mut amounts: BTreeMap<usize, Option<Decimal>> = BTreeMap::new();
+    for part in parts {
+        let amount = amount_in(foods, part, nutrient);
+        amounts
+            .entry(part.line)
+            .and_modify(|sum| *sum = sum.zip(amount).map(|(sum, more)| sum + more))
+            .or_insert(amount);
+    }
+    let total: Decimal = amounts.values().flatten().sum();
     amounts
         .into_iter()
-        .enumerate()
         .map(|(line, amount)| Contribution {
             line,
             amount,

@@ -30,7 +30,7 @@ pub struct RecipeAnalysis {
     /// Mass of all lines with a known mass.
     pub mass: Grams,
     /// Lines that have no known food or no known mass.
-    pub unknown_lines: u32,
+    pub unknown_lines: Vec<usize>,
     /// One total per nutrient, in the table's order.
     pub totals: Vec<NutrientTotal>,
 }
@@ -110,12 +110,19 @@ pub fn analyse(
     Ok(RecipeAnalysis {
         servings,
         mass: lines.iter().filter_map(|line| line.weight).sum(),
-        unknown_lines: lines
-            .iter()
-            .filter(|line| line.food.is_none() || line.weight.is_none())
-            .count() as u32,
+        unknown_lines: unknown_lines(lines),
         totals,
     })
+}
+
+fn unknown_lines(parts: &[WeighedLine]) -> Vec<usize> {
+    let mut lines: Vec<usize> = parts
+        .iter()
+        .filter(|part| part.food.is_none() || part.weight.is_none())
+        .map(|part| part.line)
+        .collect();
+    lines.dedup();
+    lines
 }
 
 fn sum(foods: &FoodTable, lines: &[WeighedLine], nutrient: NutrientId) -> PartialSum {
@@ -129,13 +136,13 @@ fn sum(foods: &FoodTable, lines: &[WeighedLine], nutrient: NutrientId) -> Partia
     total
 }
 
-/// How much of a nutrient one line brings, if its food, weight and value are
-/// known.
+/// How much of a nutrient one line brings to the dish, if its food, weight and
+/// value are known.
 pub(crate) fn amount_in(
     foods: &FoodTable,
     line: &WeighedLine,
     nutrient: NutrientId,
 ) -> Option<Decimal> {
     let per_100_g = foods.per_100_g(line.food?, nutrient)?;
-    Some(per_100_g * line.weight?.grams() / PER_100_G)
+    Some(per_100_g * line.weight?.grams() * line.kept(nutrient) / PER_100_G)
 }

@@ -4,4 +4,4 @@ mod model;
 mod weighed;
 
 pub use model::{Correction, Recipe, RecipeId, RecipeLine};
-pub use weighed::WeighedLine;
+pub use weighed::{Keep, WeighedLine};
