@@ -1,2 +1,54 @@
-//! Developer commands.
-fn main() {}
+//! Developer commands: `cargo xtask serve`, `cargo xtask test`, `cargo xtask build`.
+//!
+//! Each installs what it lacks into `target/tools` first, and says what it is doing.
+
+mod console;
+mod page;
+mod project;
+mod serve;
+mod tools;
+
+use anyhow::{Context, Result, bail};
+use page::Page;
+use std::env;
+use std::process::ExitCode;
+
+const USAGE: &str = "\
+cargo xtask serve [--port N]   build the page and show it (port 8080, or the next free one)
+cargo xtask build              build the page as its users get it, into dist/, with its sizes";
+
+fn main() -> ExitCode {
+    let arguments: Vec<String> = env::args().skip(1).collect();
+    let arguments: Vec<&str> = arguments.iter().map(String::as_str).collect();
+    match run(&arguments) {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("error: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+fn run(arguments: &[&str]) -> Result<()> {
+    match arguments {
+        ["serve"] => serve::run(serve::USUAL_PORT),
+        ["serve", "--port", port] => serve::run(
+            port.parse()
+                .with_context(|| format!("{port} is no port number"))?,
+        ),
+        ["build"] => build(),
+        _ => bail!("these are the commands:\n{USAGE}"),
+    }
+}
+
+/// `cargo xtask build`.
+fn build() -> Result<()> {
+    let compiler = tools::set_up(&[&tools::pins::NODE, &tools::pins::BINARYEN])?;
+    println!(
+        "Building the optimised page: usually {}",
+        console::words(Page::Optimised.usual())
+    );
+    let folder = page::build(Page::Optimised, compiler)?;
+    println!("The page is in {}", folder.display());
+    page::sizes::print(&folder)
+}
