@@ -35,6 +35,17 @@ pub struct Keep {
     pub share: Decimal,
 }
 
+impl Keep {
+    /// The share of a nutrient that all of `keeps` together leave, 0 to 1.
+    pub fn of(keeps: &[Self], nutrient: NutrientId) -> Decimal {
+        keeps
+            .iter()
+            .filter(|keep| keep.nutrient.is_none_or(|named| named == nutrient))
+            .map(|keep| keep.share)
+            .product()
+    }
+}
+
 impl WeighedLine {
     /// A line whose whole weight ends up in the dish.
     pub fn new(line: usize, food: Option<FoodId>, weight: Option<Grams>) -> Self {
@@ -49,11 +60,7 @@ impl WeighedLine {
 
     /// The share of a nutrient that stays, 0 to 1.
     pub fn kept(&self, nutrient: NutrientId) -> Decimal {
-        self.keeps
-            .iter()
-            .filter(|keep| keep.nutrient.is_none_or(|named| named == nutrient))
-            .map(|keep| keep.share)
-            .product()
+        Keep::of(&self.keeps, nutrient)
     }
 
     /// The same in another amount.

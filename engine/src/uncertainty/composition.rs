@@ -1,13 +1,14 @@
 //! What a serving or an average meal is made of, by weight.
 
 use crate::exact::rounding::guarded;
-use crate::foods::FoodId;
+use crate::foods::{FoodId, NutrientId};
+use crate::recipe::{Keep, WeighedLine};
 use crate::units::Grams;
 use rust_decimal::{Decimal, MathematicalOps};
 use std::collections::BTreeMap;
 
 /// A food with its weight in one line.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Ingredient {
     /// The food.
     pub food: FoodId,
@@ -15,6 +16,8 @@ pub struct Ingredient {
     pub weight: Grams,
     /// Standard uncertainty of the weight.
     pub tolerance: Grams,
+    /// Nutrients that do not all end up in the dish.
+    pub keeps: Vec<Keep>,
 }
 
 impl Ingredient {
@@ -28,7 +31,23 @@ impl Ingredient {
             food,
             weight,
             tolerance: Grams::new(guarded(half_width / root_three)),
+            keeps: Vec::new(),
         }
+    }
+
+    /// The ingredient of a line; nothing where its food or weight is unknown.
+    pub fn of_line(line: &WeighedLine) -> Option<Self> {
+        let weight = line.weight?;
+        let (low, high) = line.bounds.unwrap_or((weight, weight));
+        Some(Self {
+            keeps: line.keeps.clone(),
+            ..Self::between(line.food?, weight, low, high)
+        })
+    }
+
+    /// The share of a nutrient that ends up in the dish.
+    pub(super) fn kept(&self, nutrient: NutrientId) -> Decimal {
+        Keep::of(&self.keeps, nutrient)
     }
 }
 
@@ -39,6 +58,11 @@ impl Ingredient {
 pub struct Composition(Vec<Ingredient>);
 
 impl Composition {
+    /// The known lines of a recipe.
+    pub fn of_lines(lines: &[WeighedLine]) -> Self {
+        Self(lines.iter().filter_map(Ingredient::of_line).collect())
+    }
+
     /// Puts ingredients together.
     pub fn new(ingredients: Vec<Ingredient>) -> Self {
         Self(ingredients)
@@ -58,6 +82,7 @@ impl Composition {
                     food: part.food,
                     weight: part.weight * factor,
                     tolerance: part.tolerance * factor.abs(),
+                    keeps: part.keeps.clone(),
                 })
                 .collect(),
         )
@@ -68,15 +93,11 @@ impl Composition {
         self.0.extend_from_slice(&other.0);
     }
 
-    /// Weight by food, and the sum of squared tolerances by food.
-    pub(super) fn by_food(&self) -> BTreeMap<FoodId, (Decimal, Decimal)> {
-        let mut foods = BTreeMap::new();
+    /// The ingredients by food.
+    pub(super) fn by_food(&self) -> BTreeMap<FoodId, Vec<&Ingredient>> {
+        let mut foods: BTreeMap<FoodId, Vec<&Ingredient>> = BTreeMap::new();
         for part in &self.0 {
-            let (weight, variance) = foods
-                .entry(part.food)
-                .or_insert((Decimal::ZERO, Decimal::ZERO));
-            *weight += part.weight.grams();
-            *variance += part.tolerance.grams() * part.tolerance.grams();
+            foods.entry(part.food).or_default().push(part);
         }
         foods
     }

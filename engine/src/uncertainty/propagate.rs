@@ -1,6 +1,6 @@
 //! Propagation through sums and through a share of energy.
 
-use super::{Composition, Evidence};
+use super::{Composition, Evidence, Ingredient};
 use crate::exact::rounding::guarded;
 use crate::foods::{FoodId, FoodTable, NutrientId};
 use crate::rules::Bound;
@@ -61,7 +61,10 @@ fn total(foods: &FoodTable, composition: &Composition, nutrient: NutrientId) -> 
     composition
         .ingredients()
         .iter()
-        .filter_map(|part| Some(foods.per_100_g(part.food, nutrient)? * part.weight.grams()))
+        .filter_map(|part| {
+            let value = foods.per_100_g(part.food, nutrient)?;
+            Some(value * part.weight.grams() * part.kept(nutrient))
+        })
         .sum::<Decimal>()
         / Decimal::ONE_HUNDRED
 }
@@ -76,67 +79,86 @@ fn of_combination(
     composition: &Composition,
     terms: &[(NutrientId, Decimal)],
 ) -> Uncertainty {
-    let mut variance = Decimal::ZERO;
-    let mut assumed = Decimal::ZERO;
-    let mut at_least = false;
-    for (food, (weight, weight_variance)) in composition.by_food() {
-        let known = Known::gather(foods, evidence, food, terms);
-        let of_values = (weight * weight + weight_variance) * known.variance;
-        let of_weights = weight_variance * known.value * known.value;
-        variance += of_values + of_weights;
-        assumed += (weight * weight + weight_variance) * known.assumed;
-        at_least |= known.at_least;
+    let mut all = Variance::default();
+    for (food, parts) in composition.by_food() {
+        for &(nutrient, coefficient) in terms {
+            all.add_value_error(foods, evidence, food, &parts, nutrient, coefficient);
+        }
+        for part in parts {
+            let value = combined_value(foods, part, terms);
+            all.total += square(part.tolerance.grams() * value);
+        }
     }
-    let per_100_g = Decimal::ONE_HUNDRED;
     Uncertainty {
-        standard: root(variance) / per_100_g,
-        assumed: if variance.is_zero() {
+        standard: root(all.total) / Decimal::ONE_HUNDRED,
+        assumed: if all.total.is_zero() {
             Decimal::ZERO
         } else {
-            assumed / variance
+            all.assumed / all.total
         },
-        at_least,
+        at_least: all.at_least,
     }
 }
 
-/// One food's combined value per 100 g with its variance.
-struct Known {
-    value: Decimal,
-    variance: Decimal,
+/// A variance as it is gathered, for values per 100 g.
+#[derive(Default)]
+struct Variance {
+    total: Decimal,
     assumed: Decimal,
     at_least: bool,
 }
 
-impl Known {
-    fn gather(
+impl Variance {
+    /// Adds what the error of one food's value of one nutrient brings.
+    fn add_value_error(
+        &mut self,
         foods: &FoodTable,
         evidence: &Evidence,
         food: FoodId,
-        terms: &[(NutrientId, Decimal)],
-    ) -> Self {
-        let mut known = Self {
-            value: Decimal::ZERO,
-            variance: Decimal::ZERO,
-            assumed: Decimal::ZERO,
-            at_least: false,
-        };
-        for (nutrient, coefficient) in terms {
-            let Some(value) = foods.per_100_g(food, *nutrient) else {
-                continue;
-            };
-            known.value += coefficient * value;
-            let Some(error) = evidence.value_error(foods, food, *nutrient) else {
-                known.at_least = true;
-                continue;
-            };
-            let variance = (coefficient * error.standard) * (coefficient * error.standard);
-            known.variance += variance;
-            if error.origin.is_assumed() {
-                known.assumed += variance;
-            }
+        parts: &[&Ingredient],
+        nutrient: NutrientId,
+        coefficient: Decimal,
+    ) {
+        if foods.per_100_g(food, nutrient).is_none() {
+            return;
         }
-        known
+        let Some(error) = evidence.value_error(foods, food, nutrient) else {
+            self.at_least = true;
+            return;
+        };
+        let weight: Decimal = parts
+            .iter()
+            .map(|part| part.weight.grams() * part.kept(nutrient))
+            .sum();
+        let weight_variance: Decimal = parts
+            .iter()
+            .map(|part| square(part.tolerance.grams() * part.kept(nutrient)))
+            .sum();
+        let variance = square(coefficient * error.standard) * (square(weight) + weight_variance);
+        self.total += variance;
+        if error.origin.is_assumed() {
+            self.assumed += variance;
+        }
     }
+}
+
+/// What a gram of an ingredient adds to the combination, times 100.
+fn combined_value(
+    foods: &FoodTable,
+    part: &Ingredient,
+    terms: &[(NutrientId, Decimal)],
+) -> Decimal {
+    terms
+        .iter()
+        .filter_map(|&(nutrient, coefficient)| {
+            let value = foods.per_100_g(part.food, nutrient)?;
+            Some(coefficient * value * part.kept(nutrient))
+        })
+        .sum()
+}
+
+fn square(value: Decimal) -> Decimal {
+    value * value
 }
 
 fn root(variance: Decimal) -> Decimal {
