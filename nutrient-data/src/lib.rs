@@ -3,6 +3,7 @@
 //! | module | what it does | feature |
 //! |---|---|---|
 //! | [`format`] | encodes and decodes the two asset files | |
+//! | [`kitchen`] | the texts of the tables of kitchen knowledge | |
 //! | [`rules`] | the texts of the tables of rules | |
 //! | `import` | makes the tables from the text files of the release | `import` |
 //! | `tables` | names, columns and reading of the committed tables | `import` |
@@ -13,6 +14,7 @@ pub mod asset;
 pub mod format;
 #[cfg(feature = "import")]
 pub mod import;
+pub mod kitchen;
 pub mod rules;
 #[cfg(feature = "import")]
 pub mod tables;

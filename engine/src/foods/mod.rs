@@ -4,10 +4,12 @@ mod food;
 mod matching;
 mod nutrient;
 mod provenance;
+mod search;
 mod table;
 
 pub use food::{Food, FoodGroup, FoodId, Measure};
 pub use matching::{FoodMatch, FoodMatcher};
 pub use nutrient::{Nutrient, NutrientId};
 pub use provenance::{Provenance, ValueSource};
+pub use search::{Hit, SearchIndex, SynonymError};
 pub use table::{FoodTable, ValueColumn};
