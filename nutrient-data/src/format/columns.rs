@@ -1,7 +1,16 @@
-//! The building blocks of the content: each `write_…` has its `read_…` beside it.
+//! The building blocks of the content: what [`Writer`] writes, [`Reader`] reads under the same
+//! name.
 //!
-//! Every whole number is a varint: seven bits to a byte, lowest first, the high bit set on all
-//! bytes but the last. A general compressor finds more in these plain bytes than in packed bits.
+//! A single number takes four bytes, little endian. A column of numbers is written in two runs:
+//! the first bytes of all, then the further bytes of those that need them, high byte first. A
+//! general compressor finds more in such a run of like bytes than in packed bits.
+//!
+//! | first byte | further bytes | number |
+//! |---|---|---|
+//! | 0–191 | none | the first byte itself |
+//! | 192–247 | 1 | 192 and up |
+//! | 248–254 | 2 | 14,528 and up |
+//! | 255 | 4 | the further bytes themselves |
 
 use std::collections::BTreeMap;
 
@@ -11,6 +20,17 @@ use super::{AssetError, MISSING, Scaled};
 const END_OF_TEXT: u8 = 0;
 /// Stands for "none" among scales.
 const NO_SCALE: u8 = u8::MAX;
+
+/// First of the first bytes with one further byte; also the first number written so.
+const ONE_FURTHER: u8 = 192;
+/// First of the first bytes with two further bytes.
+const TWO_FURTHER: u8 = 248;
+/// The first byte with four further bytes.
+const FOUR_FURTHER: u8 = 255;
+/// First number that is written with two further bytes.
+const TWO_FROM: u32 = ONE_FURTHER as u32 + ((TWO_FURTHER - ONE_FURTHER) as u32) * 0x100;
+/// First number that is written with four further bytes.
+const FOUR_FROM: u32 = TWO_FROM + ((FOUR_FURTHER - TWO_FURTHER) as u32) * 0x1_0000;
 
 /// Collects the content of an asset.
 #[derive(Default)]
@@ -33,16 +53,35 @@ impl Writer {
         self.content.extend(values);
     }
 
-    pub(super) fn number(&mut self, mut value: u64) {
-        while value >= 0x80 {
-            self.content.push(value as u8 | 0x80);
-            value >>= 7;
-        }
-        self.content.push(value as u8);
+    pub(super) fn number(&mut self, value: u32) {
+        self.content.extend(value.to_le_bytes());
     }
 
-    pub(super) fn numbers(&mut self, values: impl IntoIterator<Item = u64>) {
-        values.into_iter().for_each(|value| self.number(value));
+    /// # Panics
+    /// If there are more rows than a `u32` counts.
+    pub(super) fn count(&mut self, rows: usize) {
+        self.number(u32::try_from(rows).expect("a table has far fewer rows"));
+    }
+
+    pub(super) fn column(&mut self, numbers: impl IntoIterator<Item = u32>) {
+        let mut further = Vec::new();
+        for number in numbers {
+            if number < ONE_FURTHER.into() {
+                self.content.push(number as u8);
+            } else if number < TWO_FROM {
+                let [.., high, low] = (number - u32::from(ONE_FURTHER)).to_be_bytes();
+                self.content.push(ONE_FURTHER + high);
+                further.push(low);
+            } else if number < FOUR_FROM {
+                let [_, high, middle, low] = (number - TWO_FROM).to_be_bytes();
+                self.content.push(TWO_FURTHER + high);
+                further.extend([middle, low]);
+            } else {
+                self.content.push(FOUR_FURTHER);
+                further.extend(number.to_be_bytes());
+            }
+        }
+        self.content.append(&mut further);
     }
 
     /// # Panics
@@ -66,11 +105,11 @@ impl Writer {
     /// If a number is smaller than the one before.
     pub(super) fn rising(&mut self, values: impl IntoIterator<Item = u32>) {
         let mut before = 0;
-        for value in values {
+        self.column(values.into_iter().map(|value| {
             let step = value.checked_sub(before).expect("numbers rise");
-            self.number(u64::from(step));
             before = value;
-        }
+            step
+        }));
     }
 
     /// Decimals: the scales of all, then the mantissas of those that are there.
@@ -85,12 +124,9 @@ impl Writer {
         let there = values.iter().copied().filter(|&v| v != MISSING);
         let least = there.min().unwrap_or(0);
         self.content.extend(least.to_le_bytes());
-        self.numbers(values.iter().map(|&value| {
-            if value == MISSING {
-                0
-            } else {
-                u64::from(value.abs_diff(least)) + 1
-            }
+        self.column(values.iter().map(|&value| match value {
+            MISSING => 0,
+            value => value.abs_diff(least) + 1,
         }));
     }
 
@@ -102,12 +138,12 @@ impl Writer {
         for &text in texts {
             rows.push(*places.entry(text).or_insert_with(|| {
                 different.push(text);
-                different.len() as u64 - 1
+                different.len() as u32 - 1
             }));
         }
-        self.number(different.len() as u64);
+        self.count(different.len());
         self.texts(different);
-        self.numbers(rows);
+        self.column(rows);
     }
 }
 
@@ -149,20 +185,14 @@ impl<'a> Reader<'a> {
         Ok(bytes)
     }
 
-    pub(super) fn number(&mut self) -> Result<u64, AssetError> {
-        let mut value = 0;
-        for shift in (0..63).step_by(7) {
-            let byte = self.byte()?;
-            value |= u64::from(byte & 0x7f) << shift;
-            if byte < 0x80 {
-                return Ok(value);
-            }
-        }
-        self.malformed()
+    pub(super) fn number(&mut self) -> Result<u32, AssetError> {
+        let mut bytes = [0; 4];
+        bytes.copy_from_slice(self.bytes(4)?);
+        Ok(u32::from_le_bytes(bytes))
     }
 
     /// A number that must fit a smaller type.
-    pub(super) fn small<T: TryFrom<u64>>(&mut self) -> Result<T, AssetError> {
+    pub(super) fn small<T: TryFrom<u32>>(&mut self) -> Result<T, AssetError> {
         let number = self.number()?;
         self.checked(T::try_from(number).ok())
     }
@@ -176,8 +206,33 @@ impl<'a> Reader<'a> {
         Ok(count)
     }
 
-    pub(super) fn smalls<T: TryFrom<u64>>(&mut self, count: usize) -> Result<Vec<T>, AssetError> {
-        (0..count).map(|_| self.small()).collect()
+    pub(super) fn column(&mut self, count: usize) -> Result<Vec<u32>, AssetError> {
+        let first = self.bytes(count)?;
+        first.iter().map(|&byte| self.number_from(byte)).collect()
+    }
+
+    fn number_from(&mut self, first: u8) -> Result<u32, AssetError> {
+        if first < ONE_FURTHER {
+            Ok(first.into())
+        } else if first < TWO_FURTHER {
+            let number = u32::from_be_bytes([0, 0, first - ONE_FURTHER, self.byte()?]);
+            Ok(u32::from(ONE_FURTHER) + number)
+        } else if first < FOUR_FURTHER {
+            let high = first - TWO_FURTHER;
+            let number = u32::from_be_bytes([0, high, self.byte()?, self.byte()?]);
+            Ok(TWO_FROM + number)
+        } else {
+            let mut bytes = [0; 4];
+            bytes.copy_from_slice(self.bytes(4)?);
+            Ok(u32::from_be_bytes(bytes))
+        }
+    }
+
+    /// A column of numbers that must fit a smaller type.
+    pub(super) fn smalls<T: TryFrom<u32>>(&mut self, count: usize) -> Result<Vec<T>, AssetError> {
+        let numbers = self.column(count)?;
+        let smalls = numbers.into_iter().map(T::try_from);
+        self.checked(smalls.collect::<Result<_, _>>().ok())
     }
 
     pub(super) fn text(&mut self) -> Result<&'a str, AssetError> {
@@ -193,13 +248,12 @@ impl<'a> Reader<'a> {
 
     pub(super) fn rising(&mut self, count: usize) -> Result<Vec<u32>, AssetError> {
         let mut value = 0_u32;
-        (0..count)
-            .map(|_| {
-                let step = self.small()?;
-                value = self.checked(value.checked_add(step))?;
-                Ok(value)
-            })
-            .collect()
+        let steps = self.column(count)?;
+        let values = steps.into_iter().map(|step| {
+            value = value.checked_add(step)?;
+            Some(value)
+        });
+        self.checked(values.collect())
     }
 
     pub(super) fn decimals(&mut self, count: usize) -> Result<Vec<Option<Scaled>>, AssetError> {
@@ -216,23 +270,23 @@ impl<'a> Reader<'a> {
     pub(super) fn mantissas(&mut self, count: usize) -> Result<Vec<i32>, AssetError> {
         let mut least = [0; 4];
         least.copy_from_slice(self.bytes(4)?);
-        let least = i64::from(i32::from_le_bytes(least));
-        (0..count)
-            .map(|_| match self.small::<u32>()? {
-                0 => Ok(MISSING),
-                distance => self.checked(i32::try_from(least + i64::from(distance) - 1).ok()),
+        let least = i32::from_le_bytes(least);
+        let mantissas = self.column(count)?.into_iter().map(|distance| {
+            distance.checked_sub(1).map_or(Some(MISSING), |distance| {
+                least.checked_add_unsigned(distance)
             })
-            .collect()
+        });
+        self.checked(mantissas.collect())
     }
 
     pub(super) fn repeated_texts(&mut self, count: usize) -> Result<Vec<String>, AssetError> {
         let different = self.count()?;
         let texts = self.texts(different)?;
-        (0..count)
-            .map(|_| {
-                let place: usize = self.small()?;
-                self.checked(texts.get(place).cloned())
-            })
-            .collect()
+        let places = self.column(count)?.into_iter();
+        self.checked(
+            places
+                .map(|place| texts.get(place as usize).cloned())
+                .collect(),
+        )
     }
 }

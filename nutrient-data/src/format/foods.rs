@@ -50,9 +50,9 @@ fn write_foods(w: &mut Writer, foods: &[FoodRow]) {
     let decimals = |w: &mut Writer, factor: fn(&FoodRow) -> Option<Scaled>| {
         w.decimals(&foods.iter().map(factor).collect::<Vec<_>>());
     };
-    w.number(foods.len() as u64);
+    w.count(foods.len());
     w.rising(foods.iter().map(|food| food.number));
-    w.numbers(foods.iter().map(|food| food.group.into()));
+    w.column(foods.iter().map(|food| food.group.into()));
     texts(w, |food| &food.description);
     texts(w, |food| &food.common_names);
     texts(w, |food| &food.manufacturer);
@@ -100,7 +100,7 @@ fn read_foods(r: &mut Reader<'_>) -> Result<Vec<FoodRow>, AssetError> {
 }
 
 fn write_groups(w: &mut Writer, groups: &[GroupRow]) {
-    w.number(groups.len() as u64);
+    w.count(groups.len());
     for group in groups {
         w.number(group.code.into());
         w.text(&group.name);
@@ -120,7 +120,7 @@ fn read_groups(r: &mut Reader<'_>) -> Result<Vec<GroupRow>, AssetError> {
 }
 
 fn write_nutrients(w: &mut Writer, nutrients: &[NutrientRow]) {
-    w.number(nutrients.len() as u64);
+    w.count(nutrients.len());
     for nutrient in nutrients {
         w.number(nutrient.number.into());
         w.texts([&*nutrient.tagname, &nutrient.name, &nutrient.unit]);
@@ -154,7 +154,7 @@ fn write_measures(w: &mut Writer, measures: &[MeasureRow], foods: usize) {
         measures.iter().all(|m| (m.food as usize) < foods),
         "every measure belongs to a food"
     );
-    w.number(measures.len() as u64);
+    w.count(measures.len());
     w.rising(measures.iter().map(|m| m.food));
     w.bytes(measures.iter().map(|m| m.seq));
     w.decimals(&measures.iter().map(|m| Some(m.amount)).collect::<Vec<_>>());

@@ -18,7 +18,7 @@ pub fn encode_provenance(asset: &ProvenanceAsset) -> Vec<u8> {
     let mut w = Writer::default();
     let foods = asset.food_numbers.len();
     assert_eq!(asset.scientific_names.len(), foods, "a name for each food");
-    w.number(foods as u64);
+    w.count(foods);
     w.rising(asset.food_numbers.iter().copied());
     w.texts(asset.scientific_names.iter().map(String::as_str));
     write_measures(&mut w, &asset.measures);
@@ -61,9 +61,9 @@ pub fn decode_provenance(file: &[u8]) -> Result<ProvenanceAsset, AssetError> {
 fn write_measures(w: &mut Writer, measures: &[MeasureEvidence]) {
     let points = measures
         .iter()
-        .map(|m| m.data_points.map_or(0, |n| u64::from(n) + 1));
-    w.number(measures.len() as u64);
-    w.numbers(points);
+        .map(|m| m.data_points.map_or(0, |n| u32::from(n) + 1));
+    w.count(measures.len());
+    w.column(points);
     w.decimals(
         &measures
             .iter()
@@ -88,7 +88,7 @@ fn read_measures(r: &mut Reader<'_>) -> Result<Vec<MeasureEvidence>, AssetError>
 }
 
 fn write_codes(w: &mut Writer, codes: &[CodeRow]) {
-    w.number(codes.len() as u64);
+    w.count(codes.len());
     w.texts(codes.iter().flat_map(|row| [&*row.code, &row.description]));
 }
 
@@ -111,16 +111,16 @@ fn write_columns(w: &mut Writer, columns: &[ProvenanceColumn], foods: usize) {
     for pair in columns.iter().flat_map(cells_with_value) {
         places.entry(pair).or_insert_with(|| {
             pairs.push(pair);
-            pairs.len() as u64
+            pairs.len() as u32
         });
     }
-    w.number(pairs.len() as u64);
+    w.count(pairs.len());
     w.bytes(
         pairs
             .iter()
             .flat_map(|&(source, derivation)| [source, derivation]),
     );
-    w.number(columns.len() as u64);
+    w.count(columns.len());
     for column in columns {
         assert!(
             [
@@ -138,9 +138,9 @@ fn write_columns(w: &mut Writer, columns: &[ProvenanceColumn], foods: usize) {
         w.number(column.nutrient.into());
         w.byte(column.se_scale);
         let pair = |i: usize| places.get(&(column.sources[i], column.derivations[i]));
-        w.numbers((0..foods).map(|i| pair(i).copied().unwrap_or(0)));
+        w.column((0..foods).map(|i| pair(i).copied().unwrap_or(0)));
         let there: Vec<usize> = (0..foods).filter(|&i| column.sources[i] != 0).collect();
-        w.numbers(there.iter().map(|&i| column.data_points[i].into()));
+        w.column(there.iter().map(|&i| column.data_points[i].into()));
         let errors: Vec<i32> = there.iter().map(|&i| column.standard_errors[i]).collect();
         w.mantissas(&errors);
     }
@@ -197,9 +197,8 @@ fn read_column(
         derivations: vec![0; foods],
     };
     let mut there = Vec::with_capacity(foods);
-    for i in 0..foods {
-        let place: usize = r.small()?;
-        let Some(&pair) = pairs.get(place) else {
+    for (i, place) in r.column(foods)?.into_iter().enumerate() {
+        let Some(&pair) = pairs.get(place as usize) else {
             return r.malformed();
         };
         (column.sources[i], column.derivations[i]) = pair;
@@ -207,8 +206,9 @@ fn read_column(
             there.push(i);
         }
     }
-    for &i in &there {
-        column.data_points[i] = r.small()?;
+    let points: Vec<u16> = r.smalls(there.len())?;
+    for (&i, points) in there.iter().zip(points) {
+        column.data_points[i] = points;
     }
     let errors = r.mantissas(there.len())?;
     for (&i, error) in there.iter().zip(errors) {
@@ -222,14 +222,14 @@ fn write_footnotes(w: &mut Writer, footnotes: &[FootnoteRow], foods: usize) {
         footnotes.iter().all(|note| (note.food as usize) < foods),
         "every footnote belongs to a food"
     );
-    w.number(footnotes.len() as u64);
+    w.count(footnotes.len());
     w.rising(footnotes.iter().map(|note| note.food));
     w.bytes(footnotes.iter().map(|note| note.seq));
-    w.numbers(footnotes.iter().map(|note| u32::from(note.subject).into()));
-    w.numbers(
+    w.column(footnotes.iter().map(|note| note.subject.into()));
+    w.column(
         footnotes
             .iter()
-            .map(|note| note.nutrient.map_or(0, |n| u64::from(n) + 1)),
+            .map(|note| note.nutrient.map_or(0, |n| u32::from(n) + 1)),
     );
     w.repeated_texts(&footnotes.iter().map(|note| &*note.text).collect::<Vec<_>>());
 }
