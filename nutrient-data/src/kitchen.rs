@@ -2,3 +2,15 @@
 
 /// Kitchen words and the dataset's words or numbers for the same food.
 pub const SYNONYMS: &str = include_str!("../kitchen/synonyms.csv");
+
+/// Words for units, sizes, containers and pieces, with the unit they mean.
+pub const UNITS: &str = include_str!("../kitchen/units.csv");
+
+/// Number words and fraction signs with their values.
+pub const NUMBERS: &str = include_str!("../kitchen/numbers.csv");
+
+/// Trade numbers of cans with the dimensions by which the dataset names them.
+pub const CANS: &str = include_str!("../kitchen/cans.csv");
+
+/// Words that make an amount vague, approximate, optional or open-ended.
+pub const VAGUE: &str = include_str!("../kitchen/vague.csv");
