@@ -45,7 +45,12 @@ fn units_have_their_published_sizes() {
             Unit::Volume(unit) => ("mL", unit.millilitres().millilitres()),
             Unit::Count(_) => panic!("{} is a count", row.word),
         };
-        assert_eq!((kind, size), (row.kind.as_str(), row.exact), "{}", row.source);
+        assert_eq!(
+            (kind, size),
+            (row.kind.as_str(), row.exact),
+            "{}",
+            row.source
+        );
         let places = Digits(row.published.scale());
         assert_eq!(
             round_half_up(size, places),
