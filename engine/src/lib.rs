@@ -28,3 +28,4 @@ pub mod tables;
 pub mod uncertainty;
 pub mod units;
 pub mod week;
+pub mod yields;

@@ -14,3 +14,12 @@ pub const CANS: &str = include_str!("../kitchen/cans.csv");
 
 /// Words that make an amount vague, approximate, optional or open-ended.
 pub const VAGUE: &str = include_str!("../kitchen/vague.csv");
+
+/// Words that tell whether a weight is as purchased or edible portion.
+pub const AMOUNT_BASIS: &str = include_str!("../kitchen/amount_basis.csv");
+
+/// Grams of cooked food per gram of raw food.
+pub const COOKING_YIELDS: &str = include_str!("../kitchen/cooking_yields.csv");
+
+/// Shares of a line that drain, rinse or fry away.
+pub const TREATMENTS: &str = include_str!("../kitchen/treatments.csv");
