@@ -1,47 +1,20 @@
-//! All foods with their values, by column.
+//! All foods that a recipe may name: the dataset's and the office's own.
 
-use super::{Food, FoodId, Measure, Nutrient, NutrientId};
-use nutrient_data::format::{AssetError, FoodsAsset, MISSING, Scaled, decode_foods};
+use super::dataset::Dataset;
+use super::own::OwnEntry;
+use super::{Food, FoodGroup, FoodId, Measure, Nutrient, NutrientId};
+use nutrient_data::format::AssetError;
 use rust_decimal::Decimal;
-use std::ops::Range;
-
-use super::FoodGroup;
-use crate::exact::Digits;
-use crate::units::Grams;
-
-/// The values of one nutrient for all foods, as scaled integers that keep the
-/// dataset's digits.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct ValueColumn {
-    nutrient: NutrientId,
-    scale: u32,
-    mantissas: Vec<i32>,
-}
-
-impl ValueColumn {
-    /// The value for the food at `row`, or nothing where the dataset has none.
-    fn value(&self, row: usize) -> Option<Decimal> {
-        match self.mantissas[row] {
-            MISSING => None,
-            mantissa => Some(Decimal::new(mantissa.into(), self.scale)),
-        }
-    }
-}
+use std::sync::Arc;
 
 /// Foods, their measures and their nutrient values per 100 g edible portion.
+///
+/// Cheap to clone: the dataset is shared.
 #[derive(Debug, Clone)]
 pub struct FoodTable {
-    foods: Vec<Food>,
-    groups: Vec<(FoodGroup, String)>,
-    nutrients: Vec<Nutrient>,
-    measures: Vec<Measure>,
-    /// For each food, where its measures are.
-    measures_of: Vec<Range<usize>>,
-    columns: Vec<ValueColumn>,
-}
-
-fn decimal(scaled: Scaled) -> Decimal {
-    Decimal::new(scaled.mantissa.into(), scaled.scale.into())
+    dataset: Arc<Dataset>,
+    /// The office's own foods, sorted by number.
+    own: Arc<Vec<OwnEntry>>,
 }
 
 impl FoodTable {
@@ -50,82 +23,50 @@ impl FoodTable {
     /// # Errors
     /// When the bytes are damaged, foreign or of another version.
     pub fn from_asset(bytes: &[u8]) -> Result<Self, AssetError> {
-        Ok(Self::from_decoded(decode_foods(bytes)?))
+        Ok(Self {
+            dataset: Arc::new(Dataset::from_asset(bytes)?),
+            own: Arc::default(),
+        })
     }
 
-    fn from_decoded(asset: FoodsAsset) -> Self {
-        let measures_of = measure_ranges(&asset);
-        let mut columns: Vec<ValueColumn> = asset
-            .values
-            .into_iter()
-            .map(|column| ValueColumn {
-                nutrient: NutrientId(column.nutrient),
-                scale: column.scale.into(),
-                mantissas: column.mantissas,
-            })
-            .collect();
-        columns.sort_by_key(|column| column.nutrient);
+    /// The same dataset with these foods of the office's own. Of two entries
+    /// with one number the first is taken.
+    pub fn with_own(&self, mut own: Vec<OwnEntry>) -> Self {
+        own.sort_by_key(|entry| entry.food.id);
+        own.dedup_by_key(|entry| entry.food.id);
         Self {
-            foods: asset
-                .foods
-                .into_iter()
-                .map(|row| Food {
-                    id: FoodId::Sr28(row.number),
-                    group: FoodGroup(row.group),
-                    description: row.description,
-                    common_names: row.common_names,
-                    manufacturer: row.manufacturer,
-                    refuse_percent: row.refuse_percent,
-                    refuse_description: row.refuse_description,
-                })
-                .collect(),
-            groups: asset
-                .groups
-                .into_iter()
-                .map(|row| (FoodGroup(row.code), row.name))
-                .collect(),
-            nutrients: asset
-                .nutrients
-                .into_iter()
-                .map(|row| Nutrient {
-                    id: NutrientId(row.number),
-                    tagname: row.tagname,
-                    name: row.name,
-                    unit: row.unit,
-                    decimals: Digits(row.decimals.into()),
-                })
-                .collect(),
-            measures: asset
-                .measures
-                .into_iter()
-                .map(|row| Measure {
-                    amount: decimal(row.amount),
-                    words: row.words,
-                    grams: Grams::new(decimal(row.grams)),
-                })
-                .collect(),
-            measures_of,
-            columns,
+            dataset: Arc::clone(&self.dataset),
+            own: Arc::new(own),
         }
     }
 
-    fn row(&self, id: FoodId) -> Option<usize> {
-        self.foods.binary_search_by_key(&id, |food| food.id).ok()
+    fn own(&self, id: FoodId) -> Option<&OwnEntry> {
+        let index = self.own.binary_search_by_key(&id, |entry| entry.food.id);
+        index.ok().map(|index| &self.own[index])
     }
 
-    /// All foods in the order of their numbers.
+    /// The dataset's foods in the order of their numbers.
     pub fn foods(&self) -> &[Food] {
-        &self.foods
+        &self.dataset.foods
+    }
+
+    /// The office's own foods in the order of their numbers.
+    pub fn own_foods(&self) -> impl Iterator<Item = &Food> {
+        self.own.iter().map(|entry| &entry.food)
     }
 
     /// One food, or nothing if the table has no such number.
     pub fn food(&self, id: FoodId) -> Option<&Food> {
-        self.row(id).map(|row| &self.foods[row])
+        match id {
+            FoodId::Sr28(_) => self.dataset.row(id).map(|row| &self.dataset.foods[row]),
+            FoodId::Own(_) => self.own(id).map(|entry| &entry.food),
+        }
     }
 
     /// Name of a food group.
     pub fn group_name(&self, group: FoodGroup) -> Option<&str> {
-        self.groups
+        self.dataset
+            .groups
             .iter()
             .find(|(code, _)| *code == group)
             .map(|(_, name)| name.as_str())
@@ -133,46 +74,42 @@ impl FoodTable {
 
     /// Household measures of a food; empty for an unknown food.
     pub fn measures(&self, id: FoodId) -> &[Measure] {
-        match self.row(id) {
-            Some(row) => &self.measures[self.measures_of[row].clone()],
-            None => &[],
+        match id {
+            FoodId::Sr28(_) => self
+                .dataset
+                .row(id)
+                .map_or(&[], |row| self.dataset.measures(row)),
+            FoodId::Own(_) => self.own(id).map_or(&[], |entry| &entry.measures),
         }
     }
 
-    /// All nutrients in the dataset's print order.
+    /// All nutrients in the dataset's order.
     pub fn nutrients(&self) -> &[Nutrient] {
-        &self.nutrients
+        &self.dataset.nutrients
     }
 
     /// One nutrient's definition.
     pub fn nutrient(&self, id: NutrientId) -> Option<&Nutrient> {
-        self.nutrients.iter().find(|nutrient| nutrient.id == id)
+        self.nutrients().iter().find(|nutrient| nutrient.id == id)
     }
 
     /// Value per 100 g edible portion in the nutrient's own unit, exactly as
-    /// the dataset writes it; nothing where it has none.
+    /// the dataset writes it; nothing where there is none.
     pub fn per_100_g(&self, food: FoodId, nutrient: NutrientId) -> Option<Decimal> {
-        let column = self
-            .columns
-            .binary_search_by_key(&nutrient, |column| column.nutrient)
-            .ok()?;
-        self.columns[column].value(self.row(food)?)
+        match food {
+            FoodId::Sr28(_) => self.dataset.per_100_g(self.dataset.row(food)?, nutrient),
+            FoodId::Own(_) => Some(self.own(food)?.value(nutrient)?.per_100_g),
+        }
     }
-}
 
-/// Where each food's measures lie in the asset's list, which is sorted by food.
-fn measure_ranges(asset: &FoodsAsset) -> Vec<Range<usize>> {
-    let mut start = 0;
-    (0..asset.foods.len())
-        .map(|food| {
-            let end = start
-                + asset.measures[start..]
-                    .iter()
-                    .take_while(|measure| measure.food as usize == food)
-                    .count();
-            let range = start..end;
-            start = end;
-            range
-        })
-        .collect()
+    /// Bounds of a value that stands for an interval, as a label's does;
+    /// nothing for the dataset's values.
+    pub fn interval_per_100_g(
+        &self,
+        food: FoodId,
+        nutrient: NutrientId,
+    ) -> Option<(Decimal, Decimal)> {
+        let value = self.own(food)?.value(nutrient)?;
+        Some((value.low, value.high))
+    }
 }

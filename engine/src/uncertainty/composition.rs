@@ -7,6 +7,14 @@ use crate::units::Grams;
 use rust_decimal::{Decimal, MathematicalOps};
 use std::collections::BTreeMap;
 
+/// Standard uncertainty of what lies anywhere between two bounds: half the
+/// width of the rectangular distribution over √3 (JCGM 100:2008, 4.3.7).
+pub(super) fn rectangular(low: Decimal, high: Decimal) -> Decimal {
+    let half_width = (high - low) / Decimal::TWO;
+    let root_three = Decimal::from(3).sqrt().unwrap_or(Decimal::ONE);
+    guarded(half_width / root_three)
+}
+
 /// A food with its weight in one line.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Ingredient {
@@ -21,16 +29,12 @@ pub struct Ingredient {
 }
 
 impl Ingredient {
-    /// An ingredient whose weight lies anywhere between two bounds: the
-    /// standard uncertainty of a rectangular distribution is half its width
-    /// over √3 (JCGM 100:2008, 4.3.7).
+    /// An ingredient whose weight lies anywhere between two bounds.
     pub fn between(food: FoodId, weight: Grams, low: Grams, high: Grams) -> Self {
-        let half_width = (high - low).grams() / Decimal::TWO;
-        let root_three = Decimal::from(3).sqrt().unwrap_or(Decimal::ONE);
         Self {
             food,
             weight,
-            tolerance: Grams::new(guarded(half_width / root_three)),
+            tolerance: Grams::new(rectangular(low.grams(), high.grams())),
             keeps: Vec::new(),
         }
     }

@@ -1,5 +1,6 @@
 //! The error of one value: from the dataset, or assumed from its food group.
 
+use super::composition::rectangular;
 use crate::foods::{FoodGroup, FoodId, FoodTable, NutrientId, Provenance};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -95,6 +96,12 @@ impl Evidence {
             return Some(ValueError {
                 standard,
                 origin: Origin::Dataset,
+            });
+        }
+        if let Some((low, high)) = foods.interval_per_100_g(food, nutrient) {
+            return Some(ValueError {
+                standard: rectangular(low, high),
+                origin: Origin::LabelRounding,
             });
         }
         let group = foods.food(food)?.group;
