@@ -3,5 +3,5 @@
 mod model;
 mod weighed;
 
-pub use model::{Correction, Recipe, RecipeId, RecipeLine};
+pub use model::{CookedAs, Correction, Recipe, RecipeId, RecipeLine, ServingSize};
 pub use weighed::{Keep, WeighedLine};

@@ -2,7 +2,9 @@
 //! made from the text each time, so that the text stays the one source.
 
 use crate::foods::FoodId;
-use crate::units::{Grams, Servings};
+use crate::units::{Grams, Millilitres, Servings};
+use crate::yields::{AmountBasis, TreatmentId};
+use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 
 /// A recipe's name inside its book, stable when the title changes.
@@ -23,11 +25,43 @@ pub struct Recipe {
     /// Words for one serving: "1 cup", "1 sandwich"; may be empty.
     #[serde(default)]
     pub serving_words: String,
+    /// Size of a serving, where the number of servings follows from it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub serving_size: Option<ServingSize>,
+    /// Measured weight of the finished batch.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub finished_weight: Option<Grams>,
     /// Ingredient lines.
     pub lines: Vec<RecipeLine>,
     /// Directions, free text.
     #[serde(default)]
     pub method: String,
+}
+
+/// A serving's size and the batch that it is taken from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "camelCase", tag = "by")]
+pub enum ServingSize {
+    /// By weight; the batch is the recipe's finished weight, or the sum of its
+    /// lines where that was not measured.
+    Weight {
+        /// Weight of a serving.
+        serving: Grams,
+    },
+    /// By volume.
+    Volume {
+        /// Volume of a serving.
+        serving: Millilitres,
+        /// Volume of the batch.
+        batch: Millilitres,
+    },
+    /// By pieces.
+    Count {
+        /// Pieces in a serving.
+        serving: Decimal,
+        /// Pieces in the batch.
+        batch: Decimal,
+    },
 }
 
 /// One ingredient line: the cook's words and what a person has set right.
@@ -48,7 +82,31 @@ pub struct Correction {
     /// The food that is meant.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub food: Option<FoodId>,
+    /// Another recipe of the book that is meant instead of a food.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub recipe: Option<RecipeId>,
     /// The weight of the line's edible portion.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub weight: Option<Grams>,
+    /// Whether the stated weight is as purchased or edible portion.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub basis: Option<AmountBasis>,
+    /// The entry that stands for the food after cooking.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cooked: Option<CookedAs>,
+    /// What drains, rinses or fries away.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub treatments: Vec<TreatmentId>,
+}
+
+/// How a line that is weighed raw counts once it is cooked.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "camelCase")]
+pub struct CookedAs {
+    /// The dataset's cooked entry.
+    pub food: FoodId,
+    /// Measured weight after cooking; without it a table or the dataset's own
+    /// entries give the yield.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub weight: Option<Grams>,
 }
