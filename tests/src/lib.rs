@@ -1,3 +1,4 @@
 //! Shared helpers of the checks.
 
 pub mod fixtures;
+pub mod release;

