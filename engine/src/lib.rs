@@ -22,6 +22,7 @@ pub mod book;
 pub mod exact;
 pub mod findings;
 pub mod foods;
+pub mod kitchen;
 pub mod recipe;
 pub mod rules;
 pub mod tables;

@@ -6,3 +6,6 @@ pub const DIETARY_SPECIFICATIONS: &str = include_str!("../rules/dietary_specific
 
 /// Words in a description that point to a major food allergen.
 pub const ALLERGEN_TERMS: &str = include_str!("../rules/allergen_terms.csv");
+
+/// Cooking, holding, cooling and reheating temperatures, in two separate sets.
+pub const FOOD_SAFETY: &str = include_str!("../rules/food_safety.csv");

@@ -1,0 +1,5 @@
+//! What the kitchen sheet says besides the recipe: temperatures and cautions.
+
+mod safety;
+
+pub use safety::{CAUTION, FoodSafety, Guidance, SafetyStep, Step};
