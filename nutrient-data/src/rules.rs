@@ -9,3 +9,18 @@ pub const ALLERGEN_TERMS: &str = include_str!("../rules/allergen_terms.csv");
 
 /// Cooking, holding, cooling and reheating temperatures, in two separate sets.
 pub const FOOD_SAFETY: &str = include_str!("../rules/food_safety.csv");
+
+/// Rounding of figures on the Nutrition Facts panel, 21 CFR 101.9(b) to (d).
+pub const LABEL_ROUNDING: &str = include_str!("../rules/label_rounding.csv");
+
+/// Daily Values for ages 4 and over and for ages 1 to 3, 21 CFR 101.9(c).
+pub const DAILY_VALUES: &str = include_str!("../rules/daily_values.csv");
+
+/// The rows of the Nutrition Facts panel in the regulation's order.
+pub const LABEL_NUTRIENTS: &str = include_str!("../rules/label_nutrients.csv");
+
+/// Wording on and beside the Nutrition Facts panel.
+pub const LABEL_STATEMENTS: &str = include_str!("../rules/label_statements.csv");
+
+/// Type sizes, bars and rules of the Nutrition Facts panel, 21 CFR 101.9(d).
+pub const LABEL_LAYOUT: &str = include_str!("../rules/label_layout.csv");
