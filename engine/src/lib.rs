@@ -12,6 +12,7 @@
 //! | recipe | [`recipe`] | lines of kitchen text | foods with a weight |
 //! | analysis | [`analysis`] | weighed lines | totals, per serving, per 100 g, with coverage |
 //! | allergens | [`allergens`] | words of lines and foods | contains, may be present, unknown |
+//! | label | [`label`] | an analysed recipe | a Nutrition Facts panel |
 //! | rules | [`rules`] | rule tables in CSV | limits in force on a date |
 //! | week | [`week`] | planned meals | averages weighted by servings |
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
@@ -23,6 +24,7 @@ pub mod exact;
 pub mod findings;
 pub mod foods;
 pub mod kitchen;
+pub mod label;
 pub mod recipe;
 pub mod rules;
 pub mod tables;

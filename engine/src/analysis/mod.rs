@@ -1,5 +1,6 @@
 //! What a recipe contains: totals with their coverage, and which line brings
 //! what.
+#![deny(clippy::float_arithmetic)]
 
 mod contribution;
 mod totals;

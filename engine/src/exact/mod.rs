@@ -1,5 +1,6 @@
 //! Exact decimal arithmetic: where rounding is done and where missing values
 //! are kept apart from zero.
+#![deny(clippy::float_arithmetic)]
 
 pub mod partial_sum;
 pub mod rounding;
