@@ -2,7 +2,7 @@
 //!
 //! | module | what it does | feature |
 //! |---|---|---|
-//! | [`format`] | encodes and decodes the two asset files | |
+//! | [`mod@format`] | encodes and decodes the two asset files | |
 //! | [`kitchen`] | the texts of the tables of kitchen knowledge | |
 //! | [`rules`] | the texts of the tables of rules | |
 //! | `import` | makes the tables from the text files of the release | `import` |
