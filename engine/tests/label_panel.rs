@@ -29,7 +29,7 @@ fn recipe(servings: &str, totals: &[(u16, PartialSum)]) -> RecipeAnalysis {
     RecipeAnalysis {
         servings: Servings::new(dec(servings)),
         mass: Grams::new(Decimal::ONE_HUNDRED),
-        unknown_lines: 0,
+        unknown_lines: Vec::new(),
         totals: totals
             .iter()
             .map(|(nutrient, total)| NutrientTotal {
