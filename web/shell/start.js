@@ -12,6 +12,7 @@ async function start() {
   const { default: init } = await import("./gramwright-web.js");
   // Fetched by its address, so that the browser compiles it while it arrives.
   await init({ module_or_path: new URL("gramwright-web_bg.wasm", import.meta.url) });
+  document.documentElement.dataset.started = "";
 }
 
 function tellNotStarted(error) {
@@ -32,13 +33,15 @@ function tellNotStarted(error) {
 async function keepForOffline() {
   const workers = navigator.serviceWorker;
   if (!workers) return;
-  const hadVersion = workers.controller !== null;
+  let kept = workers.controller !== null;
   workers.addEventListener("controllerchange", () => {
-    if (hadVersion) touched ? ask(() => location.reload()) : location.reload();
+    // The first version taking over is the one already shown.
+    if (kept) touched ? ask(() => location.reload()) : location.reload();
+    kept = true;
   });
   const registration = await workers.register("worker.js", { updateViaCache: "none" });
   const offer = (worker) => {
-    if (!hadVersion) return;
+    if (!registration.active) return;
     if (!touched) worker.postMessage("take over if this is the only page");
     ask(() => {
       touched = false;

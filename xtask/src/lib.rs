@@ -1,3 +1,4 @@
-//! What the developer commands share with the browser journeys: one static file server.
+//! What the developer commands share with the browser journeys.
 
+pub mod offline;
 pub mod server;

@@ -2,6 +2,7 @@
 //!
 //! Each installs what it lacks into `target/tools` first, and says what it is doing.
 
+mod checks;
 mod console;
 mod page;
 mod project;
@@ -15,6 +16,9 @@ use std::process::ExitCode;
 
 const USAGE: &str = "\
 cargo xtask serve [--port N]   build the page and show it (port 8080, or the next free one)
+cargo xtask test [STAGE …] [-- FILTER …]
+                               run every check, or the stages named: format, lint, native,
+                               wasm, journeys; FILTER chooses tests by their names
 cargo xtask build              build the page as its users get it, into dist/, with its sizes";
 
 fn main() -> ExitCode {
@@ -36,6 +40,11 @@ fn run(arguments: &[&str]) -> Result<()> {
             port.parse()
                 .with_context(|| format!("{port} is no port number"))?,
         ),
+        ["test", rest @ ..] => {
+            let end = rest.iter().position(|word| *word == "--");
+            let (stages, filter) = rest.split_at(end.unwrap_or(rest.len()));
+            checks::run(stages, filter.get(1..).unwrap_or_default())
+        }
         ["build"] => build(),
         _ => bail!("these are the commands:\n{USAGE}"),
     }

@@ -1,7 +1,6 @@
 //! Building the page: the nutrient data, the program, and the list of files that works offline.
 
 mod data;
-mod offline;
 pub mod sizes;
 
 use crate::console;
@@ -12,6 +11,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::Command;
 use std::time::Duration;
+use xtask::offline;
 
 /// For whom the page is built.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

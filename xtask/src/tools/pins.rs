@@ -41,6 +41,13 @@ pub const NODE: Packages = Packages {
     usual: Duration::from_secs(40),
 };
 
+/// The browser of the journeys, in the version that the distribution serves.
+pub const BROWSER: Packages = Packages {
+    names: &["chromium", "chromium-driver"],
+    programs: &["chromium", "chromedriver"],
+    usual: Duration::from_secs(40),
+};
+
 /// A compiler with the source of its own standard library, for machines whose rustup has no
 /// WebAssembly target to give; in the version that the distribution serves.
 pub const DISTRO_RUST: Packages = Packages {

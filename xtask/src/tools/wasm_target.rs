@@ -48,6 +48,19 @@ impl WasmCompiler {
         }
     }
 
+    /// Cargo, set up to compile the page apart from the native build.
+    ///
+    /// # Errors
+    /// When the project's folder has a name that cannot be on the `PATH`.
+    pub fn cargo(self) -> Result<Command> {
+        let mut command = match self {
+            Self::Native => super::cargo(),
+            Self::Distro => Command::new(distro_std::programs().join("cargo")),
+        };
+        self.prepare(&mut command)?;
+        Ok(command)
+    }
+
     /// Makes a command, and the Cargo that it may start, compile with this compiler.
     ///
     /// # Errors

@@ -1,0 +1,209 @@
+//! A visit to the page: its server, its browser, and what a journey can do with them.
+
+mod driver;
+
+use driver::Driver;
+use std::env;
+use std::fs;
+use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
+use std::path::{Path, PathBuf};
+use thirtyfour::cdp::domains::network::EmulateNetworkConditions;
+use thirtyfour::common::print::PrintParameters;
+use thirtyfour::extensions::query::ElementQueryable;
+use thirtyfour::prelude::*;
+use tokio::runtime;
+use xtask::server::Server;
+
+/// The built page's folder, passed by `cargo xtask test`.
+const PAGE: &str = "GRAMWRIGHT_PAGE";
+
+/// The moment of a failed journey's last screenshot.
+const FAILED: &str = "failed";
+
+/// What the page is looked at with.
+#[derive(Debug, Clone, Copy)]
+pub enum Screen {
+    /// An office desktop.
+    Desktop,
+    /// A phone held upright.
+    Phone,
+}
+
+impl Screen {
+    /// Width and height in CSS pixels, and whether it is a touch device.
+    fn size(self) -> (u32, u32, bool) {
+        match self {
+            Self::Desktop => (1280, 900, false),
+            Self::Phone => (390, 844, true),
+        }
+    }
+}
+
+/// The folder of the built page.
+pub fn built_page() -> PathBuf {
+    env::var_os(PAGE)
+        .map(PathBuf::from)
+        .unwrap_or_else(|| panic!("{PAGE} is not set: run the journeys with `cargo xtask test`"))
+}
+
+/// Walks a journey on the built page, on a desktop at first.
+pub fn journey(name: &str, walk: impl AsyncFnOnce(&mut Visit) -> WebDriverResult<()>) {
+    journey_in(&built_page(), name, walk);
+}
+
+/// Walks a journey on the page in `folder`.
+///
+/// Whatever happens, the browser and its driver are ended; a failed journey leaves a screenshot.
+///
+/// # Panics
+/// When the journey fails, or the browser's console shows an error at its end.
+pub fn journey_in(
+    folder: &Path,
+    name: &str,
+    walk: impl AsyncFnOnce(&mut Visit) -> WebDriverResult<()>,
+) {
+    let runtime = runtime::Builder::new_current_thread()
+        .enable_all()
+        .build()
+        .expect("a runtime");
+    let driver = Driver::start(name);
+    let mut visit = Visit {
+        name: name.to_owned(),
+        browser: runtime.block_on(driver.open_browser()).expect("a browser"),
+        server: Server::start(folder, 0).expect("a served page"),
+    };
+    drop(fs::remove_file(visit.picture_file(FAILED, "png")));
+    let outcome = catch_unwind(AssertUnwindSafe(|| {
+        runtime.block_on(async {
+            visit.look_with(Screen::Desktop).await?;
+            walk(&mut visit).await?;
+            visit.console_errors().await
+        })
+    }));
+    if !matches!(&outcome, Ok(Ok(errors)) if errors.is_empty()) {
+        // The failure itself is what matters; a browser that is gone cannot be photographed.
+        drop(runtime.block_on(visit.screenshot(FAILED)));
+    }
+    let ended = runtime.block_on(visit.browser.quit());
+    match outcome {
+        Err(panic) => resume_unwind(panic),
+        Ok(Err(error)) => panic!("{name}: {error}"),
+        Ok(Ok(errors)) => assert!(errors.is_empty(), "{name}: in the console: {errors:#?}"),
+    }
+    ended.expect("the browser ends");
+}
+
+/// A browser showing the page.
+#[derive(Debug)]
+pub struct Visit {
+    /// The browser; see thirtyfour's documentation for all it can do.
+    pub browser: WebDriver,
+    name: String,
+    server: Server,
+}
+
+impl Visit {
+    /// Opens an address below the page's folder (`""` is the page itself) and waits for the program.
+    ///
+    /// # Errors
+    /// When the program has not started after 20 seconds.
+    pub async fn open(&self, address: &str) -> WebDriverResult<()> {
+        self.browser.goto(self.server.url() + address).await?;
+        self.browser
+            .query(By::Css("html[data-started] #app > *"))
+            .desc("what the program shows in #app")
+            .first()
+            .await?;
+        Ok(())
+    }
+
+    /// Waits until everything is kept for use without a network.
+    ///
+    /// # Errors
+    /// When that is not so after 20 seconds.
+    pub async fn wait_until_kept(&self) -> WebDriverResult<()> {
+        self.browser
+            .query(By::Css("html[data-offline=ready]"))
+            .desc("the page's mark that it is kept for use without a network")
+            .first()
+            .await?;
+        Ok(())
+    }
+
+    /// Cuts the network for good: the browser is offline, and the server is gone.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn cut_network(&mut self) -> WebDriverResult<()> {
+        self.server.stop();
+        self.browser
+            .cdp()
+            .send(EmulateNetworkConditions {
+                offline: true,
+                latency: 0,
+                download_throughput: -1,
+                upload_throughput: -1,
+                connection_type: None,
+            })
+            .await?;
+        Ok(())
+    }
+
+    /// Serves another folder at the same address from now on.
+    ///
+    /// # Panics
+    /// When the server cannot start again on its port.
+    pub fn serve_instead(&mut self, folder: &Path) {
+        let port = self.server.port();
+        self.server.stop();
+        self.server = Server::start(folder, port).expect("the port it just left");
+    }
+
+    /// Gives the page a screen of another size.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn look_with(&self, screen: Screen) -> WebDriverResult<()> {
+        let (width, height, touch) = screen.size();
+        self.browser
+            .cdp()
+            .emulation()
+            .set_device_metrics_override(width, height, 1.0, touch)
+            .await
+    }
+
+    /// Takes a screenshot into `target/screenshots/`, named after the journey and `moment`.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn screenshot(&self, moment: &str) -> WebDriverResult<()> {
+        let path = self.picture_file(moment, "png");
+        self.browser.screenshot(&path).await
+    }
+
+    /// Prints the page on letter paper into `target/screenshots/`, and returns the PDF.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn print(&self, moment: &str) -> WebDriverResult<Vec<u8>> {
+        let pdf = self.browser.print_page(PrintParameters::default()).await?;
+        fs::write(self.picture_file(moment, "pdf"), &pdf).expect("a file in target/screenshots");
+        Ok(pdf)
+    }
+
+    /// The console's errors since this was last asked.
+    ///
+    /// # Errors
+    /// When the browser does not tell.
+    pub async fn console_errors(&self) -> WebDriverResult<Vec<String>> {
+        let entries = self.browser.browser_log().await?;
+        let errors = entries.into_iter().filter(|entry| entry.level == "SEVERE");
+        Ok(errors.map(|entry| entry.message).collect())
+    }
+
+    fn picture_file(&self, moment: &str, extension: &str) -> PathBuf {
+        let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../target/screenshots");
+        fs::create_dir_all(&folder).expect("a folder for screenshots");
+        folder.join(format!("{}-{moment}.{extension}", self.name))
+    }
+}

@@ -1,0 +1,151 @@
+//! The stages of the checks.
+
+use super::counts::Counts;
+use super::has_linter;
+use crate::console;
+use crate::page::{self, Page};
+use crate::tools;
+use crate::tools::wasm_target::{TRIPLE, WasmCompiler};
+use anyhow::{Context, Result, bail};
+use std::io::{BufRead, BufReader};
+use std::process::{Command, Stdio};
+use std::time::Duration;
+
+/// One stage; cheap ones come first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Stage {
+    /// The formatting of the source.
+    Format,
+    /// The linter, on every target of every member.
+    Lint,
+    /// Tests that run natively.
+    Native,
+    /// The page's tests, as WebAssembly in Node.
+    Wasm,
+    /// Journeys through the built page in a browser.
+    Journeys,
+}
+
+impl Stage {
+    /// In the order they run.
+    pub const ALL: [Self; 5] = [
+        Self::Format,
+        Self::Lint,
+        Self::Native,
+        Self::Wasm,
+        Self::Journeys,
+    ];
+
+    /// Its name on the command line.
+    #[must_use]
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Format => "format",
+            Self::Lint => "lint",
+            Self::Native => "native",
+            Self::Wasm => "wasm",
+            Self::Journeys => "journeys",
+        }
+    }
+
+    /// What it checks, for the developer.
+    #[must_use]
+    pub fn title(self) -> &'static str {
+        match self {
+            Self::Format => "Formatting",
+            Self::Lint => "Linting",
+            Self::Native => "Native tests",
+            Self::Wasm => "The page's tests in Node",
+            Self::Journeys => "Journeys in the browser",
+        }
+    }
+
+    /// How long it usually takes when nothing but the project's own code must be compiled.
+    #[must_use]
+    pub fn usual(self, compiler: WasmCompiler) -> Duration {
+        Duration::from_secs(match self {
+            Self::Format => 2,
+            Self::Lint if has_linter(compiler) => 30,
+            Self::Lint => 20,
+            Self::Native => 60,
+            Self::Wasm => 20,
+            Self::Journeys => 60,
+        })
+    }
+
+    /// Runs it; `filter` goes to the test runners, whose results are added to `counts`.
+    ///
+    /// # Errors
+    /// When anything in it fails.
+    pub fn run(self, compiler: WasmCompiler, filter: &[&str], counts: &mut Counts) -> Result<()> {
+        match self {
+            Self::Format => console::run_openly(tools::cargo().args(["fmt", "--all", "--check"])),
+            Self::Lint => lint(compiler),
+            Self::Native => {
+                let mut tests = tools::cargo();
+                tests.args(["test", "--workspace", "--no-fail-fast", "--"]);
+                count(tests.args(filter), counts)
+            }
+            Self::Wasm => {
+                let mut tests = compiler.cargo()?;
+                tests
+                    .args(["test", "--package", "gramwright-web", "--tests", "--target"])
+                    .args([TRIPLE, "--no-fail-fast", "--"])
+                    .env(
+                        "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER",
+                        "wasm-bindgen-test-runner",
+                    );
+                count(tests.args(filter), counts)
+            }
+            Self::Journeys => {
+                let folder = page::build(Page::Draft, compiler)?;
+                let mut tests = tools::cargo();
+                tests
+                    .args(["test", "--package", "gramwright-tests", "--features"])
+                    .args(["journeys", "--test", "journeys", "--"])
+                    .env("GRAMWRIGHT_PAGE", folder);
+                count(tests.args(filter), counts)
+            }
+        }
+    }
+}
+
+fn lint(compiler: WasmCompiler) -> Result<()> {
+    let mut native = tools::cargo();
+    native
+        .args(["clippy", "--workspace", "--all-targets"])
+        .args(["--features", "gramwright-tests/journeys"])
+        .args(["--", "-D", "warnings"]);
+    console::run_openly(&mut native)?;
+    if !has_linter(compiler) {
+        println!(
+            "    the distribution's compiler has no linter: code for the browser alone is not linted here"
+        );
+        return Ok(());
+    }
+    let mut page = compiler.cargo()?;
+    page.args(["clippy", "--package", "gramwright-web", "--all-targets"])
+        .args(["--target", TRIPLE, "--", "-D", "warnings"]);
+    console::run_openly(&mut page)
+}
+
+/// Runs tests, passing their output on and adding up the closing lines of their runners.
+fn count(command: &mut Command, counts: &mut Counts) -> Result<()> {
+    let mut child = command
+        .stdout(Stdio::piped())
+        .spawn()
+        .with_context(|| format!("cannot start {command:?}"))?;
+    let output = child.stdout.take().context("it was piped")?;
+    for line in BufReader::new(output).lines() {
+        let line = line?;
+        println!("{line}");
+        if let Some(closing) = Counts::from_line(&line) {
+            *counts += closing;
+        }
+    }
+    let status = child.wait()?;
+    if !status.success() {
+        bail!("{command:?} ended with {status}");
+    }
+    Ok(())
+}
