@@ -11,6 +11,9 @@ use std::io::{BufRead, BufReader};
 use std::process::{Command, Stdio};
 use std::time::Duration;
 
+/// The profile in which the page's libraries are compiled for the journeys anyway.
+const DRAFT: &str = Page::Draft.profile();
+
 /// One stage; cheap ones come first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Stage {
@@ -90,7 +93,7 @@ impl Stage {
                 let mut tests = compiler.cargo()?;
                 tests
                     .args(["test", "--package", "gramwright-web", "--tests", "--target"])
-                    .args([TRIPLE, "--no-fail-fast", "--"])
+                    .args([TRIPLE, "--profile", DRAFT, "--no-fail-fast", "--"])
                     .env(
                         "CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER",
                         "wasm-bindgen-test-runner",
@@ -125,7 +128,8 @@ fn lint(compiler: WasmCompiler) -> Result<()> {
     }
     let mut page = compiler.cargo()?;
     page.args(["clippy", "--package", "gramwright-web", "--all-targets"])
-        .args(["--target", TRIPLE, "--", "-D", "warnings"]);
+        .args(["--target", TRIPLE, "--profile", DRAFT])
+        .args(["--", "-D", "warnings"]);
     console::run_openly(&mut page)
 }
 

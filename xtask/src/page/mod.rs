@@ -33,7 +33,8 @@ impl Page {
     }
 
     /// Cargo's profile, see the root `Cargo.toml`.
-    fn profile(self) -> &'static str {
+    #[must_use]
+    pub const fn profile(self) -> &'static str {
         match self {
             Self::Draft => "page-draft",
             Self::Optimised => "page",
