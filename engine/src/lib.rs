@@ -25,6 +25,7 @@ pub mod findings;
 pub mod foods;
 pub mod kitchen;
 pub mod label;
+pub mod own_foods;
 pub mod recipe;
 pub mod rules;
 pub mod tables;

@@ -1,5 +1,6 @@
 //! The office's book: its recipes and weeks, as kept and exchanged.
 
+use crate::own_foods::OwnFood;
 use crate::recipe::{Recipe, RecipeId};
 use crate::week::{Week, WeekId};
 use serde::{Deserialize, Serialize};
@@ -21,6 +22,9 @@ pub struct Book {
     pub recipes: Vec<Recipe>,
     /// Weeks in the order of the book.
     pub weeks: Vec<Week>,
+    /// Foods of the office's own.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub own_foods: Vec<OwnFood>,
 }
 
 /// Why a book cannot be used.
@@ -32,6 +36,8 @@ pub enum BookError {
     RecipeTwice(RecipeId),
     /// Two weeks have one name.
     WeekTwice(WeekId),
+    /// Two own foods have one number.
+    FoodTwice(u32),
 }
 
 impl fmt::Display for BookError {
@@ -45,6 +51,10 @@ impl fmt::Display for BookError {
                 out,
                 "two recipes have the name \"{}\": rename one of them",
                 id.0
+            ),
+            Self::FoodTwice(number) => write!(
+                out,
+                "two of the office's foods have the number {number}: give one of them another"
             ),
             Self::WeekTwice(id) => {
                 write!(
@@ -67,6 +77,7 @@ impl Book {
             office: office.to_owned(),
             recipes: Vec::new(),
             weeks: Vec::new(),
+            own_foods: Vec::new(),
         }
     }
 
@@ -88,6 +99,12 @@ impl Book {
         for week in &self.weeks {
             if !weeks.insert(&week.id) {
                 return Err(BookError::WeekTwice(week.id.clone()));
+            }
+        }
+        let mut foods = BTreeSet::new();
+        for food in &self.own_foods {
+            if !foods.insert(food.number) {
+                return Err(BookError::FoodTwice(food.number));
             }
         }
         Ok(())

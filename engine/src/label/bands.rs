@@ -126,6 +126,28 @@ impl Band {
         value > self.lower.value || (self.lower.included && value == self.lower.value)
     }
 
+    /// The part of the band that prints as a figure.
+    fn amounts_of(&self, printed: &str) -> Option<(Decimal, Decimal)> {
+        let end = self.upper.map(|edge| edge.value);
+        match &self.rule {
+            Rule::Fixed(Printed::Words(words)) => {
+                let same = words == printed || words.starts_with(&format!("{printed} "));
+                (same && !printed.is_empty()).then_some((self.lower.value, end?))
+            }
+            Rule::Fixed(Printed::Number(number)) => {
+                (printed.parse() == Ok(*number)).then_some((self.lower.value, end?))
+            }
+            Rule::Step(step) => {
+                let number: Decimal = printed.parse().ok()?;
+                let half = step / Decimal::TWO;
+                let low = (number - half).max(self.lower.value);
+                let high = end.map_or(number + half, |end| end.min(number + half));
+                let on_scale = round_half_up_to(number, *step) == number;
+                (on_scale && low < high).then_some((low, high))
+            }
+        }
+    }
+
     /// Whether this band begins where the other ends.
     fn follows(&self, other: &Self) -> bool {
         other
@@ -158,6 +180,16 @@ impl Bands {
             Rule::Fixed(_) => band.lower.value,
         };
         (reached > Decimal::ZERO).then_some(reached)
+    }
+
+    /// The amounts that print as this figure, from the smallest to where they
+    /// end; nothing where no amount does. Words may come without their unit.
+    pub fn interval(&self, printed: &str) -> Option<(Decimal, Decimal)> {
+        let printed = printed.trim();
+        let ranges = self.0.iter().filter_map(|band| band.amounts_of(printed));
+        ranges.reduce(|(low, high), (other_low, other_high)| {
+            (low.min(other_low), high.max(other_high))
+        })
     }
 
     /// The rows behind these bands.

@@ -1,0 +1,123 @@
+//! From what a source says to values per 100 g with their intervals.
+
+use super::{Declared, ImportError, OwnFood, OwnSource, Stated};
+use crate::exact::rounding::guarded;
+use crate::foods::{Food, FoodGroup, FoodId, Measure, OwnEntry, OwnValue};
+use crate::label::LabelTables;
+use crate::units::Grams;
+use rust_decimal::Decimal;
+
+/// Own foods belong to none of the dataset's groups.
+const NO_GROUP: FoodGroup = FoodGroup(0);
+
+/// The food as the table of foods holds it.
+///
+/// # Errors
+/// When the weight is not above zero, or a label's figure is none that the
+/// law's rounding can print.
+pub fn entry(food: &OwnFood, label: &LabelTables) -> Result<OwnEntry, ImportError> {
+    let values = match &food.source {
+        OwnSource::Label {
+            serving, declared, ..
+        } => label_values(food, *serving, declared, label)?,
+        OwnSource::Values { per, values, .. } => stated_values(food, *per, values)?,
+    };
+    Ok(OwnEntry {
+        food: Food {
+            id: FoodId::Own(food.number),
+            group: NO_GROUP,
+            description: food.description.clone(),
+            common_names: food.ingredients.clone(),
+            manufacturer: String::new(),
+            refuse_percent: None,
+            refuse_description: String::new(),
+        },
+        measures: food
+            .measures
+            .iter()
+            .map(|measure| Measure {
+                amount: measure.amount,
+                words: measure.words.clone(),
+                grams: measure.grams,
+            })
+            .collect(),
+        values,
+    })
+}
+
+fn stated_values(
+    food: &OwnFood,
+    per: Grams,
+    values: &[Stated],
+) -> Result<Vec<OwnValue>, ImportError> {
+    let to_100_g = factor(food, per)?;
+    Ok(values
+        .iter()
+        .map(|value| {
+            let per_100_g = guarded(value.amount * to_100_g);
+            OwnValue {
+                nutrient: value.nutrient,
+                per_100_g,
+                low: per_100_g,
+                high: per_100_g,
+            }
+        })
+        .collect())
+}
+
+/// A label's figure stands for all amounts that print as it. The value is the
+/// printed number; for words such as "less than 1" the middle of what they
+/// allow.
+fn label_values(
+    food: &OwnFood,
+    serving: Grams,
+    declared: &[Declared],
+    label: &LabelTables,
+) -> Result<Vec<OwnValue>, ImportError> {
+    let to_100_g = factor(food, serving)?;
+    declared
+        .iter()
+        .map(|figure| {
+            let place = || format!("{}, nutrient {}", food.description, figure.nutrient.0);
+            let row = label.nutrient(figure.nutrient).ok_or_else(|| {
+                ImportError::new(
+                    place(),
+                    "a Nutrition Facts panel has no row for it",
+                    "enter it as a specification value instead",
+                )
+            })?;
+            let (low, high) = row.amounts.interval(&figure.printed).ok_or_else(|| {
+                ImportError::new(
+                    place(),
+                    format!(
+                        "\"{}\" is no figure that the law's rounding prints for {}",
+                        figure.printed, row.in_text
+                    ),
+                    "read the package again, or enter it as a specification value",
+                )
+            })?;
+            let value = figure
+                .printed
+                .trim()
+                .parse()
+                .unwrap_or((low + high) / Decimal::TWO);
+            Ok(OwnValue {
+                nutrient: figure.nutrient,
+                per_100_g: guarded(value * to_100_g),
+                low: guarded(low * to_100_g),
+                high: guarded(high * to_100_g),
+            })
+        })
+        .collect()
+}
+
+fn factor(food: &OwnFood, per: Grams) -> Result<Decimal, ImportError> {
+    if per <= Grams::ZERO {
+        return Err(ImportError::new(
+            &food.description,
+            "the weight that its values are for is zero or less",
+            "enter the weight of the serving in grams, as the package states it",
+        ));
+    }
+    Ok(Decimal::ONE_HUNDRED / per.grams())
+}
