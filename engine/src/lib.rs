@@ -13,6 +13,7 @@
 //! | analysis | [`analysis`] | weighed lines | totals, per serving, per 100 g, with coverage |
 //! | allergens | [`allergens`] | words of lines and foods | contains, may be present, unknown |
 //! | label | [`label`] | an analysed recipe | a Nutrition Facts panel |
+//! | components | [`components`] | weighed lines and credit rules | cups, ounce equivalents, fluid ounces per serving |
 //! | rules | [`rules`] | rule tables in CSV | limits in force on a date |
 //! | week | [`week`] | planned meals | averages weighted by servings |
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
@@ -20,6 +21,7 @@
 pub mod allergens;
 pub mod analysis;
 pub mod book;
+pub mod components;
 pub mod exact;
 pub mod findings;
 pub mod foods;

@@ -1,6 +1,7 @@
 //! Reading a table that comes in as CSV text.
 
-use serde::de::DeserializeOwned;
+use serde::de::{self, DeserializeOwned, IntoDeserializer};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::fmt;
 
 /// What is wrong with a table, where, and how to mend it.
@@ -62,5 +63,70 @@ fn error(table: &str, cause: &csv::Error) -> TableError {
         table: table.to_owned(),
         line: cause.position().map_or(0, csv::Position::line),
         problem: cause.to_string(),
+    }
+}
+
+/// Several entries in one cell, separated by `|`; an empty cell has none.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct List<T>(pub Vec<T>);
+
+impl<T> std::ops::Deref for List<T> {
+    type Target = [T];
+    fn deref(&self) -> &[T] {
+        &self.0
+    }
+}
+
+impl<T: Serialize> Serialize for List<T> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        self.0.serialize(serializer)
+    }
+}
+
+impl<'de, T: DeserializeOwned> Deserialize<'de> for List<T> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(deserializer)?;
+        text.split('|')
+            .map(str::trim)
+            .filter(|entry| !entry.is_empty())
+            .map(|entry| T::deserialize(EntryDeserializer(entry)))
+            .collect::<Result<_, de::value::Error>>()
+            .map(Self)
+            .map_err(de::Error::custom)
+    }
+}
+
+/// Reads one entry of a list: a word, or a whole number.
+struct EntryDeserializer<'a>(&'a str);
+
+impl<'de> Deserializer<'de> for EntryDeserializer<'_> {
+    type Error = de::value::Error;
+
+    fn deserialize_any<V: de::Visitor<'de>>(self, visitor: V) -> Result<V::Value, Self::Error> {
+        match self.0.parse::<u32>() {
+            Ok(number) => visitor.visit_u32(number),
+            Err(_) => visitor.visit_str(self.0),
+        }
+    }
+
+    fn deserialize_enum<V: de::Visitor<'de>>(
+        self,
+        name: &'static str,
+        variants: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Self::Error> {
+        self.0
+            .into_deserializer()
+            .deserialize_enum(name, variants, visitor)
+    }
+
+    fn deserialize_string<V: de::Visitor<'de>>(self, visitor: V) -> Result<V::Value, Self::Error> {
+        visitor.visit_str(self.0)
+    }
+
+    serde::forward_to_deserialize_any! {
+        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str bytes
+        byte_buf option unit unit_struct newtype_struct seq tuple tuple_struct
+        map struct identifier ignored_any
     }
 }

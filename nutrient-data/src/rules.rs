@@ -24,3 +24,18 @@ pub const LABEL_STATEMENTS: &str = include_str!("../rules/label_statements.csv")
 
 /// Type sizes, bars and rules of the Nutrition Facts panel, 21 CFR 101.9(d).
 pub const LABEL_LAYOUT: &str = include_str!("../rules/label_layout.csv");
+
+/// Which foods credit toward which meal component, and how.
+pub const CREDIT_RULES: &str = include_str!("../rules/credit_rules.csv");
+
+/// Exhibit A: grams of baked goods and grains that credit as 1 oz eq.
+pub const GRAIN_GROUPS: &str = include_str!("../rules/grain_groups.csv");
+
+/// Steps to which credits are rounded down, and the smallest that count.
+pub const CREDIT_DEFINITIONS: &str = include_str!("../rules/credit_definitions.csv");
+
+/// Amounts of each component that a meal or a week must offer.
+pub const MEAL_PATTERNS: &str = include_str!("../rules/meal_patterns.csv");
+
+/// Shares, options and product limits of meals over a week.
+pub const WEEK_RULES: &str = include_str!("../rules/week_rules.csv");

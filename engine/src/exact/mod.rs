@@ -2,8 +2,10 @@
 //! are kept apart from zero.
 #![deny(clippy::float_arithmetic)]
 
+pub mod bounds;
 pub mod partial_sum;
 pub mod rounding;
 
+pub use bounds::Bounds;
 pub use partial_sum::PartialSum;
 pub use rounding::{Digits, round_half_up};

@@ -1,0 +1,103 @@
+//! A figure of which only its bounds are known.
+
+use rust_decimal::Decimal;
+use serde::{Deserialize, Serialize};
+
+/// What a figure that cannot be negative may be while parts of it are unknown:
+/// at least `low`, and at most `high` where there is such a limit.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Bounds {
+    /// The figure is not less than this: the sum of what is known.
+    pub low: Decimal,
+    /// The figure is not more than this; nothing where an unknown part could
+    /// be of any size.
+    pub high: Option<Decimal>,
+}
+
+impl Bounds {
+    /// Zero, exactly.
+    pub const ZERO: Self = Self {
+        low: Decimal::ZERO,
+        high: Some(Decimal::ZERO),
+    };
+
+    /// A figure that is fully known.
+    pub fn exactly(value: Decimal) -> Self {
+        Self {
+            low: value,
+            high: Some(value),
+        }
+    }
+
+    /// A figure of which only a part is known.
+    pub fn at_least(low: Decimal) -> Self {
+        Self { low, high: None }
+    }
+
+    /// True when nothing is unknown.
+    pub fn is_exact(&self) -> bool {
+        self.high == Some(self.low)
+    }
+
+    /// Both bounds multiplied by `factor`, which must not be negative.
+    pub fn times(self, factor: Decimal) -> Self {
+        Self {
+            low: self.low * factor,
+            high: self.high.map(|high| high * factor),
+        }
+    }
+
+    /// What of the figure lies above `floor`, or zero.
+    pub fn above(self, floor: Decimal) -> Self {
+        let rest = |value: Decimal| (value - floor).max(Decimal::ZERO);
+        Self {
+            low: rest(self.low),
+            high: self.high.map(rest),
+        }
+    }
+
+    /// The share, from 0 to 1, of this figure in the sum of it and `rest`;
+    /// nothing when both may be zero and none is known to be more.
+    ///
+    /// ```
+    /// use engine::exact::Bounds;
+    /// use rust_decimal::Decimal;
+    /// let known = Bounds::exactly(Decimal::ONE);
+    /// let unknown = Bounds::at_least(Decimal::ONE);
+    /// // One part of at least two: at most a half, perhaps next to nothing.
+    /// let share = known.share_beside(unknown).unwrap();
+    /// assert_eq!(share.high, Some(Decimal::new(5, 1)));
+    /// assert_eq!(share.low, Decimal::ZERO);
+    /// ```
+    pub fn share_beside(self, rest: Self) -> Option<Self> {
+        if self.low + rest.low <= Decimal::ZERO {
+            return None;
+        }
+        let share = |part: Decimal, beside: Decimal| match part + beside {
+            whole if whole > Decimal::ZERO => part / whole,
+            _ => Decimal::ZERO,
+        };
+        Some(Self {
+            low: rest
+                .high
+                .map_or(Decimal::ZERO, |high| share(self.low, high)),
+            high: Some(self.high.map_or(Decimal::ONE, |high| share(high, rest.low))),
+        })
+    }
+}
+
+impl std::ops::Add for Bounds {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        Self {
+            low: self.low + other.low,
+            high: self.high.zip(other.high).map(|(a, b)| a + b),
+        }
+    }
+}
+
+impl std::iter::Sum for Bounds {
+    fn sum<I: Iterator<Item = Self>>(terms: I) -> Self {
+        terms.fold(Self::ZERO, |total, term| total + term)
+    }
+}
