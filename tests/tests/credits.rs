@@ -62,8 +62,11 @@ struct Case {
 
 #[test]
 fn lines_credit_as_worked_by_hand() {
-    let cases: Vec<tables::Row<Case>> =
-        tables::read("crediting_lines", include_str!("../data/crediting_lines.csv")).unwrap();
+    let cases: Vec<tables::Row<Case>> = tables::read(
+        "crediting_lines",
+        include_str!("../data/crediting_lines.csv"),
+    )
+    .unwrap();
     assert!(cases.len() >= 40);
     let mut wrong = Vec::new();
     for case in cases.into_iter().map(|row| row.row) {

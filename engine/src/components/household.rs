@@ -2,6 +2,7 @@
 
 use crate::exact::rounding::round_half_up_to;
 use crate::foods::Measure;
+use crate::units::VolumeUnit;
 use rust_decimal::Decimal;
 
 /// What one unit of a food weighs, and by which of its measures.
@@ -21,14 +22,14 @@ impl UnitWeight {
     }
 }
 
-/// Volume units in teaspoons (US customary: 1 cup = 16 Tbsp = 8 fl oz = 48 tsp).
-const TEASPOONS: [(&str, u32); 6] = [
-    ("cup", 48),
-    ("fl oz", 6),
-    ("tbsp", 3),
-    ("tablespoon", 3),
-    ("tsp", 1),
-    ("teaspoon", 1),
+/// Words with which the dataset's measures of volume begin.
+const VOLUMES: [(&str, VolumeUnit); 6] = [
+    ("cup", VolumeUnit::Cup),
+    ("fl oz", VolumeUnit::FluidOunce),
+    ("tbsp", VolumeUnit::Tablespoon),
+    ("tablespoon", VolumeUnit::Tablespoon),
+    ("tsp", VolumeUnit::Teaspoon),
+    ("teaspoon", VolumeUnit::Teaspoon),
 ];
 
 /// Forms of a measure that hold more than pieces as served do.
@@ -76,8 +77,8 @@ fn in_units(measure: &Measure, unit: &str) -> Option<UnitWeight> {
     if measure.amount <= Decimal::ZERO || measure.grams.grams() <= Decimal::ZERO {
         return None;
     }
-    let units = match (teaspoons(unit), teaspoons(&measure.words)) {
-        (Some(asked), Some(own)) => measure.amount * Decimal::from(own) / Decimal::from(asked),
+    let units = match (millilitres(unit), millilitres(&measure.words)) {
+        (Some(asked), Some(own)) => measure.amount * own / asked,
         (None, _) if begins_with(&measure.words, unit) => measure.amount,
         _ => return None,
     };
@@ -88,11 +89,11 @@ fn in_units(measure: &Measure, unit: &str) -> Option<UnitWeight> {
     })
 }
 
-fn teaspoons(words: &str) -> Option<u32> {
-    TEASPOONS
+fn millilitres(words: &str) -> Option<Decimal> {
+    VOLUMES
         .iter()
         .find(|(unit, _)| begins_with(words, unit))
-        .map(|(_, teaspoons)| *teaspoons)
+        .map(|(_, volume)| volume.millilitres().millilitres())
 }
 
 fn begins_with(words: &str, unit: &str) -> bool {

@@ -1,15 +1,12 @@
 //! What one line of a recipe credits, step by step.
 
 use super::household::{named_ounces, unit_weight};
-use super::rule::{Basis, CookedYield, CreditRule};
+use super::rule::{Basis, CreditRule, CreditYield};
 use super::{BeansRole, Component, CreditRules, Mark};
 use crate::foods::{FoodId, FoodTable, NutrientId};
-use crate::units::Grams;
+use crate::units::{Grams, MassUnit};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
-
-/// One avoirdupois ounce in grams, exactly (NIST Handbook 44, Appendix C).
-const GRAMS_PER_OUNCE: Decimal = Decimal::from_parts(2_579_719_349, 6, 0, false, 9);
 
 /// A line of a recipe as crediting needs it.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -301,12 +298,12 @@ fn steps(
             check_protein(foods, food, rule, per)?;
             if rule.unit == "oz" {
                 let used = line.measure.as_deref();
-                match named_ounces(foods.measures(food), used, GRAMS_PER_OUNCE) {
+                match named_ounces(foods.measures(food), used, ounce()) {
                     Some(named) => {
                         steps.divided_by(named.grams, "g", &named.words);
                         steps.times(named.units, "oz", &named.words);
                     }
-                    None => steps.divided_by(GRAMS_PER_OUNCE, "g", "1 oz"),
+                    None => steps.divided_by(ounce(), "g", "1 oz"),
                 }
             }
         }
@@ -325,8 +322,8 @@ fn steps(
     match (line.cooked_yield, rule.cooked_yield) {
         (None, None) => {}
         (Some(share), Some(_)) => steps.times(share, "", "cooked yield stated by the office"),
-        (None, Some(CookedYield::Share(share))) => steps.times(share, "", &rule.words),
-        (None, Some(CookedYield::Stated)) => return Err(rule.words.clone()),
+        (None, Some(CreditYield::Share(share))) => steps.times(share, "", &rule.words),
+        (None, Some(CreditYield::Stated)) => return Err(rule.words.clone()),
         // A yield of a food that is entered as served has nothing to do.
         (Some(_), None) => {}
     }
@@ -343,6 +340,11 @@ fn amounts(rule: &CreditRule) -> (Option<Decimal>, Option<Decimal>) {
     }
 }
 
+/// Grams of one ounce.
+fn ounce() -> Decimal {
+    MassUnit::Ounce.grams().grams()
+}
+
 fn check_protein(
     foods: &FoodTable,
     food: FoodId,
@@ -353,7 +355,7 @@ fn check_protein(
         return Ok(());
     };
     let grams = match rule.unit.as_str() {
-        "oz" => per * GRAMS_PER_OUNCE,
+        "oz" => per * ounce(),
         _ => per,
     };
     match foods.per_100_g(food, NutrientId::PROTEIN) {
@@ -388,15 +390,5 @@ impl Steps {
 
     fn divided_by(&mut self, by: Decimal, unit: &str, words: &str) {
         self.push(Operation::DividedBy, by, unit, words);
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn the_ounce_is_exact() {
-        assert_eq!(GRAMS_PER_OUNCE.to_string(), "28.349523125");
     }
 }

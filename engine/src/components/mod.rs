@@ -21,7 +21,7 @@ pub use line::{
     CitedRule, CouldAdd, CreditLine, LineCredit, Operation, PartCredit, StatedCredit, Step,
 };
 pub use recipe::{Credit, RecipeCredits, credit_recipe};
-pub use rule::{Basis, CookedYield, CreditRule, RuleList};
+pub use rule::{Basis, CreditRule, CreditYield, RuleList};
 
 use crate::tables::TableError;
 

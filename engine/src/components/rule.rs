@@ -29,14 +29,14 @@ pub enum Basis {
 
 /// What is left of the amount after cooking.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum CookedYield {
+pub enum CreditYield {
     /// This share of it, or this multiple for food that takes up water.
     Share(Decimal),
     /// No figure for this food: the line has to state it.
     Stated,
 }
 
-impl<'de> Deserialize<'de> for CookedYield {
+impl<'de> Deserialize<'de> for CreditYield {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         let text = String::deserialize(deserializer)?;
         match text.as_str() {
@@ -50,7 +50,7 @@ impl<'de> Deserialize<'de> for CookedYield {
     }
 }
 
-impl Serialize for CookedYield {
+impl Serialize for CreditYield {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         match self {
             Self::Share(share) => serializer.collect_str(share),
@@ -92,7 +92,7 @@ pub struct CreditRule {
     pub gives: Option<Decimal>,
     /// What is left after cooking, where the food is entered raw.
     #[serde(rename = "yield")]
-    pub cooked_yield: Option<CookedYield>,
+    pub cooked_yield: Option<CreditYield>,
     /// Food whose household measure stands in where the food has none.
     pub cup_of: Option<u32>,
     /// Grams of protein that the amount must hold.
