@@ -26,8 +26,8 @@ pub struct Description {
     pub handicap: u16,
 }
 
-/// Words of the dataset's first segment that are a common heading of many
-/// foods, and what an entry loses when they are not asked for.
+/// Names that many descriptions begin with, and what an entry loses when they
+/// are not asked for.
 const BROAD_NAMES: &[(&str, u16)] = &[
     ("sauce", 350),
     ("soup", 600),
@@ -50,9 +50,14 @@ const BROAD_NAMES: &[(&str, u16)] = &[
     ("lunch", 100),
 ];
 
+fn broad_name(word: &str) -> Option<u16> {
+    let found = BROAD_NAMES.iter().find(|(name, _)| *name == word);
+    found.map(|(_, unasked)| *unasked)
+}
+
 /// Reads one food's entry.
 pub fn describe(food: &Food, vocabulary: &mut Vocabulary) -> Description {
-    let mut marks = description_marks(&food.description, vocabulary);
+    let mut marks = description_marks(food, vocabulary);
     if !food.common_names.to_lowercase().contains("commodity") {
         marks.extend(plain_marks(&food.common_names, 900, vocabulary));
     }
@@ -88,8 +93,19 @@ fn group_handicap(group: FoodGroup) -> u16 {
     }
 }
 
-fn description_marks(description: &str, vocabulary: &mut Vocabulary) -> Vec<Mark> {
-    let cut = words(description);
+/// What a word costs unasked that is usual in one group of foods: soups are
+/// canned, and butter, bread and crisps are salted unless they say otherwise.
+fn usual_in_group(group: FoodGroup, word: &str) -> Option<u16> {
+    match (group.0, word) {
+        (600, "canned" | "condensed") => Some(60),
+        (100 | 400 | 600 | 700 | 1800 | 2500, "salted") => Some(10),
+        (100 | 400 | 600 | 700 | 1800 | 2500, "unsalted") => Some(60),
+        _ => None,
+    }
+}
+
+fn description_marks(food: &Food, vocabulary: &mut Vocabulary) -> Vec<Mark> {
+    let cut = words(&food.description);
     let terms: Vec<Term> = cut
         .iter()
         .map(|word| vocabulary.learn(&word.text))
@@ -99,10 +115,16 @@ fn description_marks(description: &str, vocabulary: &mut Vocabulary) -> Vec<Mark
     // After a heading ("Spices,") the next segment is the food's own name.
     let first = cut.iter().take_while(|word| word.segment == 0).count();
     let heading = first < cut.len() && !terms[..first].iter().any(names_a_food);
+    let cooking_named = terms
+        .iter()
+        .any(|term| lexicon::is_way_of_cooking(vocabulary.text(*term)));
+    let broad = terms[..first]
+        .iter()
+        .all(|term| broad_name(vocabulary.text(*term)).is_some());
     let mut capitals_left = 2;
     let mut clause = Clause::default();
     let mut marks = Vec::with_capacity(cut.len());
-    for (word, term) in cut.iter().zip(terms) {
+    for (at, (word, term)) in cut.iter().zip(terms).enumerate() {
         clause.reach(word.segment);
         let kind = vocabulary.kind(term);
         let place = Place {
@@ -110,8 +132,16 @@ fn description_marks(description: &str, vocabulary: &mut Vocabulary) -> Vec<Mark
             bracketed: word.bracketed,
             in_heading: heading && word.segment == 0,
             beyond_name: word.segment.saturating_sub(u16::from(heading)),
+            joined: joined(&cut, at),
+            broad,
         };
-        let mut unasked = place.unasked(vocabulary.text(term), kind);
+        let text = vocabulary.text(term);
+        let mut unasked = match text {
+            "cooked" if cooking_named => 20,
+            // Cooked without salt is the plain form; canned without is special.
+            "unsalted" if !cooking_named => 100,
+            _ => usual_in_group(food.group, text).unwrap_or_else(|| place.unasked(text, kind)),
+        };
         if word.capitals && capitals_left > 0 && kind == Kind::Name {
             capitals_left -= 1;
             unasked = unasked.max(120) + 350;
@@ -134,6 +164,15 @@ struct Clause {
     denied: bool,
 }
 
+/// How a word is joined to its neighbours.
+#[derive(Clone, Copy, Default, PartialEq, Eq)]
+enum Joined {
+    #[default]
+    No,
+    And,
+    Or,
+}
+
 impl Clause {
     /// Ends the clause at the comma.
     fn reach(&mut self, segment: u16) {
@@ -154,6 +193,19 @@ impl Clause {
     }
 }
 
+/// How the word at a place is joined to the one before or after it.
+fn joined(words: &[Word], at: usize) -> Joined {
+    let beside = |at: Option<usize>| {
+        at.and_then(|at| words.get(at))
+            .map(|word| word.text.as_str())
+    };
+    match (beside(at.checked_sub(1)), beside(at.checked_add(1))) {
+        (Some("or"), _) => Joined::Or,
+        (Some("and"), _) | (_, Some("and" | "or")) => Joined::And,
+        _ => Joined::No,
+    }
+}
+
 /// Where in a description a word stands.
 struct Place {
     clause: Clause,
@@ -161,6 +213,9 @@ struct Place {
     in_heading: bool,
     /// Segments after the food's own name.
     beyond_name: u16,
+    joined: Joined,
+    /// The description begins with a name for many foods.
+    broad: bool,
 }
 
 impl Place {
@@ -193,12 +248,14 @@ impl Place {
             Kind::State { unasked } if in_name => unasked.max(500),
             Kind::State { unasked } => unasked,
             Kind::Name if self.bracketed => 40,
+            // Another name for the food, or one more sort that it covers.
+            Kind::Name if self.joined == Joined::Or => 40,
+            Kind::Name if self.joined == Joined::And && self.beyond_name > 0 => 60,
+            Kind::Name if singular.starts_with(|first: char| first.is_ascii_digit()) => 30,
             Kind::Name if self.clause.open => 220,
             Kind::Name if self.in_heading => 100,
-            Kind::Name if in_name => BROAD_NAMES
-                .iter()
-                .find(|(name, _)| *name == singular)
-                .map_or(900, |(_, unasked)| *unasked),
+            Kind::Name if in_name && self.broad => broad_name(singular).unwrap_or(900),
+            Kind::Name if in_name => 900,
             Kind::Name if self.beyond_name == 1 => 260,
             Kind::Name => 130,
         }

@@ -2,6 +2,7 @@
 
 use super::super::{Food, FoodId};
 use super::describe::{Mark, describe, plain_marks};
+use super::lexicon::Kind;
 use super::synonyms::Synonym;
 use super::vocabulary::{Dictionary, Term, Vocabulary};
 
@@ -68,14 +69,15 @@ impl Index {
                 .sum();
             start.push(-unasked - i32::from(description.handicap));
         }
-        let phrases = kitchen_phrases(&ids, synonyms, &mut vocabulary);
+        let rows = Rows::new(&ids);
+        let phrases = kitchen_phrases(&rows, synonyms, &mut vocabulary);
         for phrase in &phrases {
             for entry in &phrase.entries {
                 start[usize::from(*entry)] += STAPLE;
             }
         }
         for synonym in synonyms {
-            for entry in rows_of(&ids, &synonym.foods) {
+            for entry in rows.of(&synonym.foods) {
                 let marks = plain_marks(&synonym.kitchen, KITCHEN_WORTH, &mut vocabulary);
                 add_marks(entry, marks, &mut found);
             }
@@ -109,31 +111,44 @@ fn add_marks(entry: u16, marks: Vec<Mark>, found: &mut Vec<(Term, Posting)>) {
     }));
 }
 
-fn rows_of(ids: &[FoodId], wanted: &[FoodId]) -> Vec<u16> {
-    wanted
-        .iter()
-        .filter_map(|id| ids.iter().position(|known| known == id))
-        .map(|row| row as u16)
-        .collect()
+/// Finds the rows of foods.
+struct Rows(Vec<(FoodId, u16)>);
+
+impl Rows {
+    fn new(ids: &[FoodId]) -> Self {
+        let mut rows: Vec<(FoodId, u16)> = ids.iter().copied().zip(0..).collect();
+        rows.sort();
+        Self(rows)
+    }
+
+    fn of(&self, wanted: &[FoodId]) -> Vec<u16> {
+        let row = |id: &FoodId| {
+            let at = self.0.binary_search_by_key(id, |(id, _)| *id).ok()?;
+            Some(self.0[at].1)
+        };
+        wanted.iter().filter_map(row).collect()
+    }
 }
 
 fn kitchen_phrases(
-    ids: &[FoodId],
+    rows: &Rows,
     synonyms: &[Synonym],
     vocabulary: &mut Vocabulary,
 ) -> Vec<KitchenPhrase> {
-    synonyms
-        .iter()
-        .map(|synonym| KitchenPhrase {
-            terms: synonym
-                .kitchen_words
-                .iter()
-                .map(|word| vocabulary.learn(word))
-                .collect(),
+    let phrase = |synonym: &Synonym| {
+        let words = synonym.kitchen_words.iter();
+        let mut terms: Vec<Term> = words.map(|word| vocabulary.learn(word)).collect();
+        // A query has no joining words either.
+        terms.retain(|term| vocabulary.kind(*term) != Kind::Joining);
+        KitchenPhrase {
+            terms,
             dataset: synonym.dataset.clone(),
-            entries: rows_of(ids, &synonym.foods),
-        })
-        .collect()
+            entries: rows.of(&synonym.foods),
+        }
+    };
+    let mut phrases: Vec<KitchenPhrase> = synonyms.iter().map(phrase).collect();
+    phrases.retain(|phrase| !phrase.terms.is_empty());
+    phrases
 }
 
 /// Sorts postings by term; a word that an entry holds twice is one posting.

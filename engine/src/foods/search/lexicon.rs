@@ -46,19 +46,19 @@ const JOINING: &str = "\
 const HANDLING: &str = "\
     approximately beaten bite bulk bunch center chilled chopped chunk clove coarse coarsely \
     cold crumbled crushed cube cubed cut deveined diced fillet fine finely floret freshly \
-    good grated halved head hot iodized julienned jumbo kosher large lean medium melted \
-    minced optional organic packed peeled piece pitted quality quartered rinsed seeded \
-    shredded sifted size sized slice sliced slivered small softened stalk stem stemmed stick \
-    strip style thawed thick thin thinly trimmed uncut warm washed wedge";
+    fully good grated halved head hot iodized julienned jumbo kosher large lean medium \
+    melted minced optional organic packed peel peeled piece pitted quality quartered rinsed \
+    seeded shredded sifted size sized slice sliced slivered small softened square stalk stem \
+    stemmed stick strip style thawed thick thin thinly trimmed uncut warm washed wedge";
 
 /// Words for the usual form, and fillers of descriptions.
 const USUAL: &str = "\
     acting added all area average boneless bottle bottled broiler class commercial \
     commercially commodity composite cultured d domesticated double eat enriched flesh fluid \
-    food fresh fryer grade grain household include kernel long lunch mature meat \
-    mixed only pack part plain portion prepackaged purchased purpose raw ready refrigerated \
-    regular retail ripe round school seed separable serve serving skinless solid species \
-    standard table unheated unprepared unsalted unspecified usda variety vitamin whole year";
+    food fresh fryer grade grain gram household include kernel long lunch mature meat mixed \
+    ounce pack part per plain portion prepackaged purchased purpose raw ready refrigerated \
+    regular retail ripe round school seed separable serve serving skin skinless solid \
+    species standard table unheated unprepared unspecified usda variety vitamin whole year";
 
 /// Words for a state, and what an entry loses that has one unasked.
 const STATES: &[(&str, u16)] = &[
@@ -66,6 +66,7 @@ const STATES: &[(&str, u16)] = &[
     ("baby", 250),
     ("baked", 350),
     ("batter", 400),
+    ("bleached", 10),
     ("boiled", 400),
     ("braised", 400),
     ("breaded", 450),
@@ -81,21 +82,22 @@ const STATES: &[(&str, u16)] = &[
     ("decaffeinated", 300),
     ("dehydrated", 400),
     ("diet", 350),
-    ("diluted", 200),
     ("dietary", 300),
+    ("diluted", 200),
     ("dough", 250),
     ("drained", 30),
     ("dried", 200),
     ("dry", 60),
     ("evaporated", 300),
+    ("fat", 30),
     ("fortified", 120),
     ("freeze", 300),
     ("fried", 450),
     ("frozen", 300),
     ("glazed", 300),
-    ("ground", 150),
     ("gluten", 350),
     ("grilled", 400),
+    ("ground", 150),
     ("heated", 300),
     ("hydrogenated", 200),
     ("imitation", 500),
@@ -113,6 +115,7 @@ const STATES: &[(&str, u16)] = &[
     ("mix", 300),
     ("nonfat", 250),
     ("oil", 200),
+    ("only", 40),
     ("pan", 250),
     ("pasteurized", 60),
     ("pickled", 350),
@@ -140,9 +143,9 @@ const STATES: &[(&str, u16)] = &[
     ("toasted", 350),
     ("unbaked", 60),
     ("unbleached", 20),
-    ("bleached", 10),
     ("undiluted", 100),
     ("unenriched", 120),
+    ("unsalted", 12),
     ("unsweetened", 50),
     ("water", 80),
     ("white", 60),
@@ -215,6 +218,7 @@ const ANSWERS: &[(&str, &[(&str, u16)])] = &[
         &[
             ("boiled", 950),
             ("roasted", 950),
+            ("simmered", 900),
             ("stewed", 900),
             ("baked", 850),
             ("steamed", 850),
@@ -255,7 +259,10 @@ const ANSWERS: &[(&str, &[(&str, u16)])] = &[
     ("nonfat", &[("skim", 1000)]),
     ("skim", &[("nonfat", 1000)]),
     ("light", &[("reduced", 500), ("lowfat", 500)]),
+    ("boiled", &[("simmered", 900), ("stewed", 600)]),
     ("fried", &[("cooked", 300)]),
+    ("smoked", &[("smoke", 900)]),
+    ("roast", &[("roasted", 900)]),
     ("grilled", &[("broiled", 900), ("cooked", 500)]),
     ("wholegrain", &[("whole", 600)]),
 ];
@@ -266,6 +273,12 @@ pub fn answers(word: &str) -> &'static [(&'static str, u16)] {
         .iter()
         .find(|(asked, _)| *asked == word)
         .map_or(&[], |(_, answers)| answers)
+}
+
+/// Ways of cooking; an entry that names one says "cooked" only in passing.
+pub fn is_way_of_cooking(word: &str) -> bool {
+    let (_, ways) = ANSWERS[0];
+    ways.iter().any(|(way, _)| *way == word)
 }
 
 /// Words after which a description names what else is in or on the food.

@@ -56,6 +56,7 @@ impl Query {
             let more = Asked::read(index, word);
             asked.extend(more.filter(|more| matches!(more.kind, Kind::State { .. } | Kind::Usual)));
         }
+        stress_last_name(&mut asked);
         if asked.iter().all(|word| word.kind == Kind::Handling) {
             // Only "large" was typed so far: then it is what is looked for.
             asked.iter_mut().for_each(|word| word.weight = 1000);
@@ -150,6 +151,17 @@ impl Query {
             words.splice(at..=at, [part(first)?, part(second)?]);
             Some(Self { asked: words })
         })
+    }
+}
+
+/// The last name before a comma is what the others describe: "strawberry jam"
+/// is jam.
+fn stress_last_name(asked: &mut [Asked]) {
+    let last = asked
+        .iter_mut()
+        .rfind(|word| word.word.segment == 0 && word.kind == Kind::Name);
+    if let Some(word) = last {
+        word.weight = word.weight * 5 / 4;
     }
 }
 
@@ -269,6 +281,14 @@ fn held<'index>(phrase: &'index KitchenPhrase, query: &Query) -> Option<MatchedP
             .max_by_key(|(at, fit)| (*fit, std::cmp::Reverse(*at)))?;
         words.push(at);
         worst = worst.min(fit);
+    }
+    // "Chocolate, milk" may be chocolate milk, "milk chocolate" is not.
+    let turned = words.windows(2).any(|pair| {
+        let (first, second) = (&query.asked[pair[0]].word, &query.asked[pair[1]].word);
+        pair[0] > pair[1] && first.segment == second.segment
+    });
+    if turned {
+        worst = worst * 6 / 10;
     }
     Some(MatchedPhrase {
         phrase,

@@ -9,6 +9,9 @@ const ALL_FOUND: i64 = 2000;
 /// Gain of an entry that the table of kitchen words names for the whole query.
 const NAMED: i64 = 1300;
 
+/// Shares of that gain by the place among the foods named, thousandths.
+const ORDER: [u32; 5] = [1000, 700, 600, 500, 400];
+
 /// How well an entry fits.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Fit {
@@ -129,9 +132,11 @@ pub fn named(query: &Query, phrases: &[MatchedPhrase]) -> Vec<(u16, u16)> {
     for matched in phrases {
         let weight: u32 = matched.words.iter().map(|at| query.asked[*at].weight).sum();
         let fit = u32::from(matched.fit);
-        let share = weight * fit / 1000 * fit / total;
-        let entries = matched.phrase.entries.iter().zip(0u32..10);
-        named.extend(entries.map(|(entry, order)| (*entry, (share * (20 - order) / 20) as u16)));
+        // Words beside the phrase speak against the food that it means alone.
+        let share = 1000 * weight / total;
+        let share = share * share / 1000 * fit / 1000 * fit / 1000;
+        let entries = matched.phrase.entries.iter().zip(0..ORDER.len());
+        named.extend(entries.map(|(entry, order)| (*entry, (share * ORDER[order] / 1000) as u16)));
     }
     named.sort_by_key(|(entry, share)| (*entry, std::cmp::Reverse(*share)));
     named.dedup_by_key(|(entry, _)| *entry);

@@ -29,40 +29,41 @@ pub struct Word {
 }
 
 /// Word groups that mean one thing, and the words that stand for them.
-/// Longer groups come first where they share a beginning.
+/// In the order of first words; longer groups come first where they share one.
 const GROUPS: &[(&[&str], &[&str])] = &[
-    (&["low", "fat"], &["lowfat"]),
-    (&["fat", "free"], &["nonfat"]),
-    (&["non", "fat"], &["nonfat"]),
-    (&["fatfree"], &["nonfat"]),
-    (&["whole", "wheat"], &["wholegrain", "wheat"]),
-    (&["wholewheat"], &["wholegrain", "wheat"]),
-    (&["whole", "grain"], &["wholegrain"]),
-    (&["without", "salt", "added"], &["unsalted"]),
-    (&["without", "added", "salt"], &["unsalted"]),
-    (&["without", "salt"], &["unsalted"]),
-    (&["no", "salt", "added"], &["unsalted"]),
-    (&["no", "added", "salt"], &["unsalted"]),
-    (&["no", "salt"], &["unsalted"]),
-    (&["salt", "not", "added"], &["unsalted"]),
-    (&["salt", "free"], &["unsalted"]),
-    (&["with", "added", "salt"], &["salted"]),
-    (&["with", "salt", "added"], &["salted"]),
-    (&["with", "salt"], &["salted"]),
-    (&["salt", "added"], &["salted"]),
-    (&["uncooked"], &["raw"]),
-    (&["reduced", "salt"], &["reduced", "sodium"]),
-    (&["low", "salt"], &["low", "sodium"]),
-    (&["lower", "sodium"], &["reduced", "sodium"]),
-    (&["less", "sodium"], &["reduced", "sodium"]),
-    (&["lite"], &["light"]),
-    (&["yoghurt"], &["yogurt"]),
     (&["chile"], &["chili"]),
     (&["chiles"], &["chili"]),
     (&["chilli"], &["chili"]),
+    (&["commercially", "prepared"], &["commercial"]),
+    (&["fat", "free"], &["nonfat"]),
+    (&["fatfree"], &["nonfat"]),
+    (&["less", "sodium"], &["reduced", "sodium"]),
+    (&["lite"], &["light"]),
+    (&["low", "fat"], &["lowfat"]),
+    (&["low", "salt"], &["low", "sodium"]),
+    (&["lower", "sodium"], &["reduced", "sodium"]),
+    (&["no", "added", "salt"], &["unsalted"]),
+    (&["no", "salt", "added"], &["unsalted"]),
+    (&["no", "salt"], &["unsalted"]),
+    (&["non", "fat"], &["nonfat"]),
     (&["portabella"], &["portobello"]),
     (&["portabello"], &["portobello"]),
     (&["portobella"], &["portobello"]),
+    (&["reduced", "salt"], &["reduced", "sodium"]),
+    (&["salt", "not", "added"], &["unsalted"]),
+    (&["salt", "added"], &["salted"]),
+    (&["salt", "free"], &["unsalted"]),
+    (&["uncooked"], &["raw"]),
+    (&["whole", "grain"], &["wholegrain"]),
+    (&["whole", "wheat"], &["wholegrain", "wheat"]),
+    (&["wholewheat"], &["wholegrain", "wheat"]),
+    (&["with", "added", "salt"], &["salted"]),
+    (&["with", "salt", "added"], &["salted"]),
+    (&["with", "salt"], &["salted"]),
+    (&["without", "added", "salt"], &["unsalted"]),
+    (&["without", "salt", "added"], &["unsalted"]),
+    (&["without", "salt"], &["unsalted"]),
+    (&["yoghurt"], &["yogurt"]),
 ];
 
 /// A letter in its plain form; nothing for letters that have none.
@@ -98,7 +99,7 @@ pub fn words(text: &str) -> Vec<Word> {
     if let Some(last) = found.last_mut() {
         last.unfinished = open;
     }
-    grouped(&found)
+    grouped(found)
 }
 
 /// The words of a short phrase in singular form.
@@ -129,12 +130,7 @@ impl Cutter {
             self.letters += u16::from(letter.is_alphabetic());
             self.small_letters += u16::from(letter.is_lowercase());
             if self.text.len() < LONGEST_WORD {
-                for small in letter.to_lowercase() {
-                    match plain(small) {
-                        Some(letters) => self.text.push_str(letters),
-                        None => self.text.push(small),
-                    }
-                }
+                self.push_folded(letter);
             }
             return;
         }
@@ -152,6 +148,19 @@ impl Cutter {
                 self.end_word();
             }
             _ => {}
+        }
+    }
+
+    fn push_folded(&mut self, letter: char) {
+        if letter.is_ascii() {
+            self.text.push(letter.to_ascii_lowercase());
+            return;
+        }
+        for small in letter.to_lowercase() {
+            match plain(small) {
+                Some(letters) => self.text.push_str(letters),
+                None => self.text.push(small),
+            }
         }
     }
 
@@ -176,33 +185,41 @@ impl Cutter {
     }
 }
 
+/// The group that the words begin with.
+fn group(words: &[Word]) -> Option<(usize, &'static [&'static str])> {
+    // Nearly no word begins a group: the first letter settles most.
+    let letter = words.first()?.text.as_bytes()[0];
+    let letter_of = |pattern: &[&str]| pattern[0].as_bytes()[0];
+    let from = GROUPS.partition_point(|(pattern, _)| letter_of(pattern) < letter);
+    GROUPS[from..]
+        .iter()
+        .take_while(|(pattern, _)| letter_of(pattern) == letter)
+        .find(|(pattern, _)| {
+            let mut pairs = pattern.iter().zip(words);
+            pattern.len() <= words.len() && pairs.all(|(wanted, word)| word.text == *wanted)
+        })
+        .map(|(pattern, stands_for)| (pattern.len(), *stands_for))
+}
+
 /// Replaces the word groups that mean one thing.
-fn grouped(words: &[Word]) -> Vec<Word> {
+fn grouped(words: Vec<Word>) -> Vec<Word> {
+    if !(0..words.len()).any(|at| group(&words[at..]).is_some()) {
+        return words;
+    }
     let mut out = Vec::with_capacity(words.len());
-    let mut rest = words;
+    let mut rest = words.as_slice();
     while let Some(first) = rest.first() {
-        let group = GROUPS.iter().find(|(pattern, _)| {
-            pattern.len() <= rest.len()
-                && pattern
-                    .iter()
-                    .zip(rest)
-                    .all(|(wanted, word)| word.text == *wanted)
-        });
-        match group {
-            Some((pattern, stands_for)) => {
-                let last = &rest[pattern.len() - 1];
-                out.extend(stands_for.iter().map(|text| Word {
-                    text: (*text).to_owned(),
-                    unfinished: last.unfinished,
-                    ..first.clone()
-                }));
-                rest = &rest[pattern.len()..];
-            }
-            None => {
-                out.push(first.clone());
-                rest = &rest[1..];
-            }
+        let (length, stands_for) = group(rest).unwrap_or((1, &[]));
+        let last = &rest[length - 1];
+        if stands_for.is_empty() {
+            out.push(first.clone());
         }
+        out.extend(stands_for.iter().map(|text| Word {
+            text: (*text).to_owned(),
+            unfinished: last.unfinished,
+            ..first.clone()
+        }));
+        rest = &rest[length..];
     }
     out
 }
@@ -230,6 +247,15 @@ mod tests {
             let cut: Vec<String> = words(text).into_iter().map(|word| word.text).collect();
             assert_eq!(cut.join(" "), expected, "{text}");
         }
+    }
+
+    #[test]
+    fn groups_are_in_order() {
+        let mut pairs = GROUPS.windows(2);
+        assert!(pairs.all(|pair| {
+            let (first, second) = (pair[0].0, pair[1].0);
+            first[0] < second[0] || (first[0] == second[0] && first.len() >= second.len())
+        }));
     }
 
     #[test]

@@ -21,17 +21,48 @@ pub struct Reading {
 }
 
 /// The words while entries are being read.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub struct Vocabulary {
     lexicon: Lexicon,
     /// Every form met, written and singular, with its term.
     forms: BTreeMap<String, Term>,
+    /// Forms met lately, by a mixture of their letters: most words of a
+    /// description are common ones, and need no search in the tree.
+    lately: Vec<Option<(String, Term)>>,
     terms: Vec<(String, Kind)>,
+}
+
+/// How many forms met lately are kept; a power of two.
+const LATELY: usize = 4096;
+
+impl Default for Vocabulary {
+    fn default() -> Self {
+        Self {
+            lexicon: Lexicon::default(),
+            forms: BTreeMap::new(),
+            lately: vec![None; LATELY],
+            terms: Vec::new(),
+        }
+    }
 }
 
 impl Vocabulary {
     /// The term of a folded word, which is added if it is new.
     pub fn learn(&mut self, written: &str) -> Term {
+        let mix =
+            |mixed: usize, letter: u8| (mixed ^ usize::from(letter)).wrapping_mul(0x0100_0193);
+        let at = written.bytes().fold(0x811c_9dc5, mix) % LATELY;
+        if let Some((text, term)) = &self.lately[at]
+            && text == written
+        {
+            return *term;
+        }
+        let term = self.find_or_add(written);
+        self.lately[at] = Some((written.to_owned(), term));
+        term
+    }
+
+    fn find_or_add(&mut self, written: &str) -> Term {
         if let Some(term) = self.forms.get(written) {
             return *term;
         }
@@ -149,7 +180,7 @@ impl Dictionary {
                 let fit = match count {
                     0 => 900,
                     1 => 850,
-                    _ => 720,
+                    _ => 650,
                 } - if same_start { 0 } else { 120 };
                 let reading = Reading {
                     term: form.term,
