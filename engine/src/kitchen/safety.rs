@@ -116,6 +116,11 @@ impl FoodSafety {
         Ok(Self(rows))
     }
 
+    /// All rows, in table order.
+    pub fn rows(&self) -> &[SafetyStep] {
+        &self.0
+    }
+
     /// What to cook, hold, cool and reheat a dish of these foods by: the
     /// cooking rows that speak of one of them, hottest first within each set,
     /// then the general rows.
