@@ -23,3 +23,6 @@ pub const COOKING_YIELDS: &str = include_str!("../kitchen/cooking_yields.csv");
 
 /// Shares of a line that drain, rinse or fry away.
 pub const TREATMENTS: &str = include_str!("../kitchen/treatments.csv");
+
+/// Words for what is done to a food, and for the state that it is in.
+pub const PREPARATION: &str = include_str!("../kitchen/preparation.csv");

@@ -62,6 +62,22 @@ pub enum QuantityError {
 }
 
 impl QuantityError {
+    /// The offending words, as typed; empty where there are none.
+    pub fn words(&self) -> &str {
+        match self {
+            Self::Nothing => "",
+            Self::LeftOver { words }
+            | Self::NoNumber { words }
+            | Self::ZeroDenominator { words }
+            | Self::Malformed { words }
+            | Self::Negative { words }
+            | Self::Zero { words }
+            | Self::TooLarge { words }
+            | Self::TooFine { words }
+            | Self::MixedKinds { words } => words,
+        }
+    }
+
     /// What a person can do about it.
     pub const fn remedy(&self) -> &'static str {
         match self {

@@ -62,7 +62,10 @@ impl Cursor<'_> {
                         self.skip(length);
                         (Some(noun.clone()), Some(noun))
                     }
-                    Some((UnitWord::Piece(noun) | UnitWord::Vague(noun), length)) => {
+                    Some((
+                        UnitWord::Piece(noun) | UnitWord::Part(noun) | UnitWord::Vague(noun),
+                        length,
+                    )) => {
                         self.skip(length);
                         (Some(noun), None)
                     }
@@ -77,7 +80,9 @@ impl Cursor<'_> {
             }
             UnitWord::Container(noun) => Some((counted(&noun), Some(noun))),
             UnitWord::Piece(noun) if noun == "each" => Some((Unit::pieces(), None)),
-            UnitWord::Piece(noun) | UnitWord::Vague(noun) => Some((counted(&noun), None)),
+            UnitWord::Piece(noun) | UnitWord::Part(noun) | UnitWord::Vague(noun) => {
+                Some((counted(&noun), None))
+            }
         }
     }
 

@@ -20,8 +20,10 @@ pub enum UnitWord {
     Size(Size),
     /// A container, in the singular.
     Container(String),
-    /// A piece, in the singular.
+    /// A piece that may be a food's own name as well: "patty".
     Piece(String),
+    /// A piece that is always part of some food: "slice".
+    Part(String),
     /// A vague measure, in the singular: "pinch".
     Vague(String),
 }
@@ -45,6 +47,8 @@ pub enum NumberWord {
 pub enum VagueKind {
     /// No amount is meant: "to taste".
     Unknown,
+    /// What the food is for, from which no amount follows: "for garnish".
+    Purpose,
     /// A measure without a size: "pinch".
     Measure,
     /// The amount is near the one written: "about".
@@ -220,6 +224,7 @@ fn unit_word(kind: &str, unit: &str) -> UnitWord {
         "size" => UnitWord::Size(named(unit)),
         "container" => UnitWord::Container(unit.to_owned()),
         "piece" => UnitWord::Piece(unit.to_owned()),
+        "part" => UnitWord::Part(unit.to_owned()),
         _ => panic!("units.csv: \"{kind}\" is no kind of unit"),
     }
 }
