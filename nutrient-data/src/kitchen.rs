@@ -26,3 +26,7 @@ pub const TREATMENTS: &str = include_str!("../kitchen/treatments.csv");
 
 /// Words for what is done to a food, and for the state that it is in.
 pub const PREPARATION: &str = include_str!("../kitchen/preparation.csv");
+
+/// The size that is meant where a line counts a food and says no size; the
+/// row without a food is for all others.
+pub const DEFAULT_SIZES: &str = include_str!("../kitchen/default_sizes.csv");

@@ -81,6 +81,8 @@ pub struct Food {
 /// A household measure of one food: `amount` of `words` weighs `grams`.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Measure {
+    /// The dataset's running number among the measures of this food (`Seq`).
+    pub number: u8,
     /// Number of units described, usually 1.
     pub amount: Decimal,
     /// The dataset's words: "cup, chopped", "large (2-1/4\" dia)".

@@ -7,11 +7,11 @@ use std::cmp::Ordering;
 use std::fmt;
 
 /// The largest numerator or denominator that is kept. It leaves room to
-/// multiply two of them in 128 bits and to write each as a [`Decimal`].
-const LARGEST_PART: u128 = 1_000_000_000_000_000_000;
+/// multiply two of them in 128 bits.
+const LARGEST_PART: u64 = 1_000_000_000_000_000_000;
 
 /// Denominators that a kitchen writes as a fraction rather than a decimal.
-const KITCHEN_DENOMINATORS: [u128; 7] = [2, 3, 4, 6, 8, 12, 16];
+const KITCHEN_DENOMINATORS: [u64; 7] = [2, 3, 4, 6, 8, 12, 16];
 
 /// A fraction that is never negative, in lowest terms.
 ///
@@ -19,8 +19,8 @@ const KITCHEN_DENOMINATORS: [u128; 7] = [2, 3, 4, 6, 8, 12, 16];
 /// no amount of a recipe comes near.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Amount {
-    numerator: u128,
-    denominator: u128,
+    numerator: u64,
+    denominator: u64,
 }
 
 impl Amount {
@@ -32,7 +32,7 @@ impl Amount {
     /// A whole number.
     pub const fn whole(number: u32) -> Self {
         Self {
-            numerator: number as u128,
+            numerator: number as u64,
             denominator: 1,
         }
     }
@@ -45,9 +45,14 @@ impl Amount {
         }
         let divisor = greatest_common_divisor(numerator, denominator);
         let (numerator, denominator) = (numerator / divisor, denominator / divisor);
-        (numerator <= LARGEST_PART && denominator <= LARGEST_PART).then_some(Self {
-            numerator,
-            denominator,
+        let kept = |part| {
+            u64::try_from(part)
+                .ok()
+                .filter(|part| *part <= LARGEST_PART)
+        };
+        Some(Self {
+            numerator: kept(numerator)?,
+            denominator: kept(denominator)?,
         })
     }
 
@@ -75,34 +80,39 @@ impl Amount {
         self.numerator > 0 && self.numerator < self.denominator
     }
 
+    /// The parts, wide enough to be multiplied.
+    const fn parts(self) -> (u128, u128) {
+        (self.numerator as u128, self.denominator as u128)
+    }
+
     /// The sum.
     pub fn plus(self, other: Self) -> Option<Self> {
-        let numerator = (self.numerator.checked_mul(other.denominator)?)
-            .checked_add(other.numerator.checked_mul(self.denominator)?)?;
-        Self::fraction(numerator, self.denominator.checked_mul(other.denominator)?)
+        let ((above, below), (other_above, other_below)) = (self.parts(), other.parts());
+        Self::fraction(
+            above * other_below + other_above * below,
+            below * other_below,
+        )
     }
 
     /// The difference; nothing also where it would be negative.
     pub fn minus(self, other: Self) -> Option<Self> {
-        let numerator = (self.numerator.checked_mul(other.denominator)?)
-            .checked_sub(other.numerator.checked_mul(self.denominator)?)?;
-        Self::fraction(numerator, self.denominator.checked_mul(other.denominator)?)
+        let ((above, below), (other_above, other_below)) = (self.parts(), other.parts());
+        Self::fraction(
+            (above * other_below).checked_sub(other_above * below)?,
+            below * other_below,
+        )
     }
 
     /// The product.
     pub fn times(self, other: Self) -> Option<Self> {
-        Self::fraction(
-            self.numerator.checked_mul(other.numerator)?,
-            self.denominator.checked_mul(other.denominator)?,
-        )
+        let ((above, below), (other_above, other_below)) = (self.parts(), other.parts());
+        Self::fraction(above * other_above, below * other_below)
     }
 
     /// The quotient; nothing also when divided by nothing.
     pub fn over(self, other: Self) -> Option<Self> {
-        Self::fraction(
-            self.numerator.checked_mul(other.denominator)?,
-            self.denominator.checked_mul(other.numerator)?,
-        )
+        let ((above, below), (other_above, other_below)) = (self.parts(), other.parts());
+        Self::fraction(above * other_below, below * other_above)
     }
 
     /// Half way between two amounts.
@@ -115,8 +125,8 @@ impl Amount {
 
     /// This many times `each`, with a single division at the end.
     pub fn of(self, each: Decimal) -> Decimal {
-        let numerator = decimal(self.numerator);
-        let denominator = decimal(self.denominator);
+        let numerator = Decimal::from(self.numerator);
+        let denominator = Decimal::from(self.denominator);
         match numerator.checked_mul(each) {
             Some(product) => product / denominator,
             None => numerator / denominator * each,
@@ -129,11 +139,6 @@ impl Amount {
     }
 }
 
-/// Every part of an amount is at most [`LARGEST_PART`], well inside a decimal.
-fn decimal(part: u128) -> Decimal {
-    Decimal::from(u64::try_from(part).unwrap_or(u64::MAX))
-}
-
 fn greatest_common_divisor(mut a: u128, mut b: u128) -> u128 {
     while b != 0 {
         (a, b) = (b, a % b);
@@ -143,7 +148,8 @@ fn greatest_common_divisor(mut a: u128, mut b: u128) -> u128 {
 
 impl Ord for Amount {
     fn cmp(&self, other: &Self) -> Ordering {
-        (self.numerator * other.denominator).cmp(&(other.numerator * self.denominator))
+        let ((above, below), (other_above, other_below)) = (self.parts(), other.parts());
+        (above * other_below).cmp(&(other_above * below))
     }
 }
 
@@ -164,7 +170,7 @@ impl fmt::Display for Amount {
         if denominator == 1 {
             return write!(out, "{numerator}");
         }
-        let divides_a_power_of_ten = 10u128.pow(18).is_multiple_of(denominator);
+        let divides_a_power_of_ten = 10u64.pow(18).is_multiple_of(denominator);
         if !KITCHEN_DENOMINATORS.contains(&denominator) && divides_a_power_of_ten {
             return write!(out, "{}", self.to_decimal().normalize());
         }

@@ -1,5 +1,6 @@
 //! The words by which offices write amounts, read once from the kitchen tables.
 
+use super::cursor::Cursor;
 use super::{Amount, MassUnit, Size, VolumeUnit};
 use crate::tables;
 use nutrient_data::kitchen;
@@ -75,6 +76,15 @@ pub fn unit(phrase: &str) -> Option<UnitWord> {
         .or_else(|| UNITS.get(&lowered))
         .cloned()
         .or_else(|| vague_measure(&lowered))
+}
+
+/// The meaning of the unit words that a text starts with, and the text after
+/// them.
+pub fn leading_unit(text: &str) -> Option<(UnitWord, &str)> {
+    let mut cursor = Cursor::new(text);
+    let (meaning, length) = cursor.phrase(0, unit)?;
+    cursor.skip(length);
+    Some((meaning, cursor.rest()))
 }
 
 /// The meaning of a number word.

@@ -1,0 +1,266 @@
+//! From a reading and a food to a weight.
+//!
+//! | route | module | when |
+//! |---|---|---|
+//! | stated mass | here | the line says a mass |
+//! | volume | [`by_volume`] | the food has a volume measure; others of the same food are scaled by the exact ratio of the units |
+//! | count | [`by_count`] | the food has a measure of that piece, size or container |
+//!
+//! A volume is only ever weighed by a volume measure of the same food, and a
+//! count by a count: no density is made up.
+
+mod by_count;
+mod by_volume;
+mod candidate;
+mod measure_words;
+mod problem;
+
+use super::line::{LineAmount, LineKind, LineReading};
+use crate::foods::{FoodId, FoodTable, Measure};
+use crate::units::{Amount, CountUnit, Grams, MassUnit, Quantity, Size, Unit, VolumeUnit};
+use candidate::LineWords;
+use rust_decimal::Decimal;
+use serde::Serialize;
+
+pub use problem::WeighProblem;
+
+/// A measure of a food, with all that is needed to name it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase")]
+pub struct NamedMeasure {
+    /// The dataset's running number among the food's measures.
+    pub number: u8,
+    /// Number of units described.
+    pub amount: Decimal,
+    /// The dataset's words.
+    pub words: String,
+    /// Weight of `amount` units.
+    pub grams: Grams,
+}
+
+impl From<&Measure> for NamedMeasure {
+    fn from(measure: &Measure) -> Self {
+        Self {
+            number: measure.number,
+            amount: measure.amount,
+            words: measure.words.clone(),
+            grams: measure.grams,
+        }
+    }
+}
+
+/// How a weight was found.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(tag = "kind", rename_all = "camelCase")]
+pub enum Route {
+    /// A person has set the weight.
+    Corrected,
+    /// The line states it.
+    StatedMass,
+    /// By a measure of the food.
+    Measure {
+        /// Which.
+        measure: NamedMeasure,
+    },
+}
+
+/// A step of the arithmetic, in the order of computing. The last division is
+/// the only one.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(tag = "kind", rename_all = "camelCase")]
+pub enum Step {
+    /// The amount that the line asks for.
+    Asked {
+        /// As read.
+        quantity: Quantity,
+    },
+    /// The middle of a range is used.
+    Middle {
+        /// Number of the quantity's unit.
+        amount: Amount,
+    },
+    /// The size of a unit of mass.
+    Mass {
+        /// The unit.
+        unit: MassUnit,
+        /// One of it.
+        grams: Grams,
+    },
+    /// How many of the measure's unit make one of the line's.
+    Ratio {
+        /// The line's unit.
+        one: VolumeUnit,
+        /// How many.
+        holds: Amount,
+        /// The measure's unit.
+        of: VolumeUnit,
+    },
+    /// What the measure weighs.
+    Measure {
+        /// The measure.
+        measure: NamedMeasure,
+    },
+}
+
+/// Something about a weight that a person may want to set right.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(tag = "kind", rename_all = "camelCase")]
+pub enum WeightDoubt {
+    /// The line says no size; this one was taken.
+    SizeAssumed {
+        /// The size.
+        size: Size,
+    },
+    /// The line says a size; the measure does not.
+    SizeNotInMeasure {
+        /// The size.
+        size: Size,
+    },
+    /// Other measures of the food fit as well and weigh differently.
+    OtherMeasures {
+        /// They.
+        others: Vec<NamedMeasure>,
+    },
+    /// The measure is for the food cut or filled in a way that the line does
+    /// not say.
+    MeasureSaysMore {
+        /// The measure's words.
+        words: Vec<String>,
+    },
+    /// The line says how the food is cut; the measure does not.
+    CutNotInMeasure {
+        /// The line's words.
+        words: Vec<String>,
+    },
+    /// Ounces are weight; the food is also measured by the fluid ounce.
+    OuncesTakenAsWeight,
+}
+
+/// A weight with the way it was found.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase")]
+pub struct Weighed {
+    /// Weight of the line.
+    pub grams: Grams,
+    /// The least that it may be, by the line's range and the measures that
+    /// fit equally well.
+    pub low: Grams,
+    /// The most that it may be.
+    pub high: Grams,
+    /// How it was found.
+    pub route: Route,
+    /// The arithmetic.
+    pub steps: Vec<Step>,
+    /// What a person may want to look at.
+    pub doubts: Vec<WeightDoubt>,
+}
+
+impl Weighed {
+    /// A weight that a person has set.
+    pub const fn corrected(grams: Grams) -> Self {
+        Self {
+            grams,
+            low: grams,
+            high: grams,
+            route: Route::Corrected,
+            steps: Vec::new(),
+            doubts: Vec::new(),
+        }
+    }
+}
+
+/// Weighs what a line asks for, of one food.
+///
+/// # Errors
+/// When the line or the food does not say enough; each problem says what a
+/// person can do.
+pub fn weigh(
+    foods: &FoodTable,
+    food: FoodId,
+    reading: &LineReading,
+) -> Result<Weighed, WeighProblem> {
+    if reading.kind != LineKind::Ingredient {
+        return Err(WeighProblem::NotAnIngredient);
+    }
+    let Some(entry) = foods.food(food) else {
+        return Err(WeighProblem::UnknownFood { food });
+    };
+    let measures = foods.measures(food);
+    let words = LineWords::new(reading, &entry.description);
+    match &reading.amount {
+        LineAmount::Absent => Err(WeighProblem::NoAmount),
+        LineAmount::Faulty { error } => Err(WeighProblem::Faulty {
+            error: error.clone(),
+        }),
+        LineAmount::Stated { quantity } => by_kind(quantity, measures, &words),
+        LineAmount::Vague {
+            words: typed,
+            quantity,
+        } => {
+            let vague = || WeighProblem::Vague {
+                words: typed.clone(),
+            };
+            let quantity = quantity.as_ref().ok_or_else(vague)?;
+            by_kind(quantity, measures, &words).map_err(|_| vague())
+        }
+    }
+}
+
+fn by_kind(
+    quantity: &Quantity,
+    measures: &[Measure],
+    words: &LineWords,
+) -> Result<Weighed, WeighProblem> {
+    let found = match &quantity.unit {
+        Unit::Mass(unit) => return Ok(by_mass(quantity, *unit, measures, words)),
+        Unit::Volume(unit) => by_volume::weigh(quantity, *unit, measures, words),
+        Unit::Count(unit) => by_count::weigh(quantity, unit, measures, words),
+    };
+    found.ok_or_else(|| WeighProblem::NoSuchMeasure {
+        wanted: quantity.clone(),
+        has: measures.iter().map(NamedMeasure::from).collect(),
+    })
+}
+
+fn by_mass(
+    quantity: &Quantity,
+    unit: MassUnit,
+    measures: &[Measure],
+    words: &LineWords,
+) -> Weighed {
+    let one = unit.grams();
+    let weight = |amount: Amount| Grams::new(amount.of(one.grams()));
+    let mut steps = asked(quantity);
+    steps.push(Step::Mass { unit, grams: one });
+    let fluid = || {
+        measures.iter().any(|measure| {
+            let volume = measure_words::read(measure).volume;
+            volume.is_some_and(|(unit, _)| unit == VolumeUnit::FluidOunce)
+        })
+    };
+    let taken_as_weight = unit == MassUnit::Ounce && !words.from_container && fluid();
+    Weighed {
+        grams: weight(quantity.used()),
+        low: weight(quantity.low),
+        high: weight(quantity.high),
+        route: Route::StatedMass,
+        steps,
+        doubts: taken_as_weight
+            .then_some(WeightDoubt::OuncesTakenAsWeight)
+            .into_iter()
+            .collect(),
+    }
+}
+
+/// The first steps of every route.
+fn asked(quantity: &Quantity) -> Vec<Step> {
+    let mut steps = vec![Step::Asked {
+        quantity: quantity.clone(),
+    }];
+    if quantity.is_range() {
+        steps.push(Step::Middle {
+            amount: quantity.used(),
+        });
+    }
+    steps
+}
