@@ -97,7 +97,7 @@ impl Dataset {
                 .measures
                 .into_iter()
                 .map(|row| Measure {
-                    number: row.seq,
+                    number: row.seq.into(),
                     amount: decimal(row.amount),
                     words: row.words,
                     grams: Grams::new(decimal(row.grams)),

@@ -82,7 +82,7 @@ pub struct Food {
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Measure {
     /// The dataset's running number among the measures of this food (`Seq`).
-    pub number: u8,
+    pub number: u16,
     /// Number of units described, usually 1.
     pub amount: Decimal,
     /// The dataset's words: "cup, chopped", "large (2-1/4\" dia)".

@@ -32,10 +32,10 @@ pub fn entry(food: &OwnFood, label: &LabelTables) -> Result<OwnEntry, ImportErro
             refuse_percent: None,
             refuse_description: String::new(),
         },
-        measures: food
-            .measures
-            .iter()
-            .map(|measure| Measure {
+        measures: (1..=u16::MAX)
+            .zip(&food.measures)
+            .map(|(number, measure)| Measure {
+                number,
                 amount: measure.amount,
                 words: measure.words.clone(),
                 grams: measure.grams,

@@ -29,7 +29,7 @@ pub use problem::WeighProblem;
 #[serde(rename_all = "camelCase")]
 pub struct NamedMeasure {
     /// The dataset's running number among the food's measures.
-    pub number: u8,
+    pub number: u16,
     /// Number of units described.
     pub amount: Decimal,
     /// The dataset's words.
