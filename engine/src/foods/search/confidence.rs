@@ -15,6 +15,9 @@
 //! | 0.4 to 0.8 | 34 | 94 % |
 //! | above 0.8 | 60 | 93 % |
 //! | named for the whole query | 67 | 97 % |
+//!
+//! A word that is half typed explains only half of itself, so nothing is sure
+//! while somebody types.
 
 use super::rank::Fit;
 

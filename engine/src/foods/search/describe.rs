@@ -98,6 +98,7 @@ fn group_handicap(group: FoodGroup) -> u16 {
 fn usual_in_group(group: FoodGroup, word: &str) -> Option<u16> {
     match (group.0, word) {
         (600, "canned" | "condensed") => Some(60),
+        (600, "dry") => Some(150),
         (100 | 400 | 600 | 700 | 1800 | 2500, "salted") => Some(10),
         (100 | 400 | 600 | 700 | 1800 | 2500, "unsalted") => Some(60),
         _ => None,
@@ -121,7 +122,7 @@ fn description_marks(food: &Food, vocabulary: &mut Vocabulary) -> Vec<Mark> {
     let broad = terms[..first]
         .iter()
         .all(|term| broad_name(vocabulary.text(*term)).is_some());
-    let mut capitals_left = 2;
+    let mut capitals = [450, 300].into_iter();
     let mut clause = Clause::default();
     let mut marks = Vec::with_capacity(cut.len());
     for (at, (word, term)) in cut.iter().zip(terms).enumerate() {
@@ -142,9 +143,8 @@ fn description_marks(food: &Food, vocabulary: &mut Vocabulary) -> Vec<Mark> {
             "unsalted" if !cooking_named => 100,
             _ => usual_in_group(food.group, text).unwrap_or_else(|| place.unasked(text, kind)),
         };
-        if word.capitals && capitals_left > 0 && kind == Kind::Name {
-            capitals_left -= 1;
-            unasked = unasked.max(120) + 350;
+        if word.capitals && kind == Kind::Name {
+            unasked = capitals.next().unwrap_or(30);
         }
         marks.push(Mark {
             term,

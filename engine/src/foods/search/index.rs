@@ -86,7 +86,9 @@ impl Index {
         Self {
             foods: ids,
             start,
-            dictionary: vocabulary.into_dictionary(),
+            dictionary: vocabulary.into_dictionary(|Term(at)| {
+                (begins[at as usize + 1] - begins[at as usize]) as usize
+            }),
             phrases,
             begins,
             postings,

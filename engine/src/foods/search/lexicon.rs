@@ -55,13 +55,15 @@ const HANDLING: &str = "\
 const USUAL: &str = "\
     acting added all area average boneless bottle bottled broiler class commercial \
     commercially commodity composite cultured d domesticated double eat enriched flesh fluid \
-    food fresh fryer grade grain gram household include kernel long lunch mature meat mixed \
-    ounce pack part per plain portion prepackaged purchased purpose raw ready refrigerated \
-    regular retail ripe round school seed separable serve serving skin skinless solid \
-    species standard table unheated unprepared unspecified usda variety vitamin whole year";
+    food fresh fryer grade grain gram household include kernel less long lunch mature meat \
+    mixed ounce pack part per plain portion prepackaged purchased purpose raw ready \
+    refrigerated regular retail ripe round school seed separable serve serving skin skinless \
+    solid species standard table unheated unprepared unspecified usda variety vitamin whole \
+    year";
 
 /// Words for a state, and what an entry loses that has one unasked.
 const STATES: &[(&str, u16)] = &[
+    ("alone", 400),
     ("artificial", 300),
     ("baby", 250),
     ("baked", 350),
@@ -106,10 +108,12 @@ const STATES: &[(&str, u16)] = &[
     ("infant", 800),
     ("instant", 300),
     ("juice", 150),
+    ("lessodium", 350),
     ("light", 250),
     ("liquid", 50),
     ("low", 250),
     ("lowfat", 200),
+    ("lowsodium", 350),
     ("meatless", 500),
     ("microwaved", 400),
     ("mix", 300),
@@ -129,6 +133,7 @@ const STATES: &[(&str, u16)] = &[
     ("roasted", 300),
     ("salted", 130),
     ("sauteed", 350),
+    ("separated", 600),
     ("simmered", 400),
     ("smoked", 350),
     ("sodium", 150),
@@ -253,6 +258,9 @@ const ANSWERS: &[(&str, &[(&str, u16)])] = &[
     ("dehydrated", &[("dried", 900), ("dry", 700)]),
     ("powdered", &[("powder", 1000), ("dry", 900)]),
     ("powder", &[("powdered", 1000), ("dry", 800)]),
+    ("lowsodium", &[("lessodium", 900), ("unsalted", 850)]),
+    ("lessodium", &[("lowsodium", 950), ("unsalted", 700)]),
+    ("unsalted", &[("lowsodium", 600)]),
     ("low", &[("reduced", 800)]),
     ("reduced", &[("low", 800)]),
     ("lowfat", &[("reduced", 600)]),

@@ -57,6 +57,13 @@ impl Query {
             asked.extend(more.filter(|more| matches!(more.kind, Kind::State { .. } | Kind::Usual)));
         }
         stress_last_name(&mut asked);
+        if let [only] = asked.as_mut_slice()
+            && only.kind == Kind::Joining
+        {
+            // "to" alone begins a word that is being typed.
+            only.readings.retain(|reading| !reading.sure);
+            only.weight = 1000;
+        }
         if asked.iter().all(|word| word.kind == Kind::Handling) {
             // Only "large" was typed so far: then it is what is looked for.
             asked.iter_mut().for_each(|word| word.weight = 1000);
@@ -210,6 +217,7 @@ fn readings(index: &Index, word: &Word, one: &str, exact: Option<Term>) -> Vec<R
             term,
             fit,
             sure: true,
+            typed: 1000,
         };
         found.push(sure(term, 1000));
         let answers = lexicon::answers(one).iter();

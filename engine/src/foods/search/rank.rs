@@ -19,7 +19,8 @@ pub struct Fit {
     pub entry: u16,
     /// Rank value, thousandths; may be negative.
     pub score: i32,
-    /// Share of the query's weight that the entry explains, thousandths.
+    /// Share of the query's weight that the entry explains, thousandths; a
+    /// word half typed explains half of itself.
     pub explained: u16,
     /// Share of the query for which the table names this entry, thousandths.
     pub named: u16,
@@ -32,6 +33,8 @@ struct Gathered {
     gain: u32,
     /// Weight times fit of the words found.
     explained: u32,
+    /// The same, as far as the words are typed.
+    typed: u32,
     /// What the entry has got back of its losses.
     regained: u32,
     /// How many words that ask for a state it answers.
@@ -44,6 +47,7 @@ struct Gathered {
 struct OneWord {
     worth: u32,
     fit: u32,
+    typed: u32,
     sure: u32,
     guessed: u32,
 }
@@ -81,7 +85,7 @@ pub fn best(index: &Index, query: &Query, named: &[(u16, u16)], limit: usize) ->
         top.offer(Fit {
             entry: entry as u16,
             score: score as i32,
-            explained: explained as u16,
+            explained: (i64::from(sums.typed) / total) as u16,
             named: named as u16,
         });
     }
@@ -110,6 +114,7 @@ fn gather(index: &Index, asked: &Asked, gathered: &mut [Gathered]) {
             }
             if worth > word.worth {
                 (word.worth, word.fit) = (worth, fit);
+                word.typed = fit * u32::from(reading.typed) / 1000;
                 word.guessed = if reading.sure { 0 } else { back };
             }
         }
@@ -119,6 +124,7 @@ fn gather(index: &Index, asked: &Asked, gathered: &mut [Gathered]) {
         let word = std::mem::take(&mut sums.word);
         sums.gain += asked.weight * word.worth;
         sums.explained += asked.weight * word.fit;
+        sums.typed += asked.weight * word.typed;
         sums.regained += word.sure + word.guessed;
         sums.states += u16::from(is_state(asked) && word.fit >= 500);
     }
@@ -134,7 +140,7 @@ pub fn named(query: &Query, phrases: &[MatchedPhrase]) -> Vec<(u16, u16)> {
         let fit = u32::from(matched.fit);
         // Words beside the phrase speak against the food that it means alone.
         let share = 1000 * weight / total;
-        let share = share * share / 1000 * fit / 1000 * fit / 1000;
+        let share = share * share / 1000 * share / 1000 * fit / 1000 * fit / 1000;
         let entries = matched.phrase.entries.iter().zip(0..ORDER.len());
         named.extend(entries.map(|(entry, order)| (*entry, (share * ORDER[order] / 1000) as u16)));
     }

@@ -18,6 +18,8 @@ pub struct Reading {
     pub fit: u16,
     /// The word itself or one that answers it, not a guess at what is typed.
     pub sure: bool,
+    /// How much of the term's letters is there, thousandths.
+    pub typed: u16,
 }
 
 /// The words while entries are being read.
@@ -96,8 +98,9 @@ impl Vocabulary {
         self.terms.len()
     }
 
-    /// The finished list, sorted for searching.
-    pub fn into_dictionary(self) -> Dictionary {
+    /// The finished list, sorted for searching; `entries` says how many
+    /// entries hold a term.
+    pub fn into_dictionary(self, entries: impl Fn(Term) -> usize) -> Dictionary {
         Dictionary {
             kinds: self.terms.into_iter().map(|(_, kind)| kind).collect(),
             forms: self
@@ -105,6 +108,7 @@ impl Vocabulary {
                 .into_iter()
                 .map(|(text, term)| Form {
                     letters: letter_set(text.as_bytes()),
+                    doublings: (entries(term) + 1).ilog2(),
                     text,
                     term,
                 })
@@ -117,6 +121,8 @@ impl Vocabulary {
 struct Form {
     text: String,
     letters: u32,
+    /// How common the word is: doublings of the number of entries.
+    doublings: u32,
     term: Term,
 }
 
@@ -144,7 +150,8 @@ impl Dictionary {
         find(word).or_else(|| find(&singular(word)))
     }
 
-    /// Terms that begin with `start`, each with the best of its forms.
+    /// Terms that begin with `start`, each with the best of its forms: the more
+    /// letters are there and the more entries hold the word, the likelier.
     pub fn beginning(&self, start: &str) -> Vec<Reading> {
         let from = self
             .forms
@@ -154,8 +161,10 @@ impl Dictionary {
             .take_while(|form| form.text.starts_with(start))
             .map(|form| Reading {
                 term: form.term,
-                fit: (600 + 350 * start.len() / form.text.len()) as u16,
+                fit: (600 + 170 * start.len() / form.text.len()) as u16
+                    + 15 * form.doublings.min(10) as u16,
                 sure: false,
+                typed: (1000 * start.len() / form.text.len()) as u16,
             });
         best_of_each(readings.collect())
     }
@@ -176,16 +185,12 @@ impl Dictionary {
             }
             if let Some(count) = slips(bytes, form.text.as_bytes(), most, unfinished) {
                 most = count;
-                let same_start = form.text.as_bytes()[0] == bytes[0];
-                let fit = match count {
-                    0 => 900,
-                    1 => 850,
-                    _ => 650,
-                } - if same_start { 0 } else { 120 };
+                let fit = fit_with_slips(bytes, form.text.as_bytes(), count);
                 let reading = Reading {
                     term: form.term,
                     fit,
                     sure: false,
+                    typed: (1000 * bytes.len() / form.text.len()).min(1000) as u16,
                 };
                 found.push((count, reading));
             }
@@ -199,6 +204,25 @@ impl Dictionary {
                 .collect(),
         )
     }
+}
+
+/// A slip in a short word says more against it than one in a long word, and so
+/// do a wrong first letter and letters still to come.
+fn fit_with_slips(typed: &[u8], word: &[u8], count: usize) -> u16 {
+    let fit = match (count, typed.len()) {
+        (0, _) => 900,
+        (1, 0..=4) => 700,
+        (1, 5) => 780,
+        (1, _) => 850,
+        _ => 650,
+    };
+    let other_start = if word[0] == typed[0] { 0 } else { 120 };
+    let to_come = if word.len() > typed.len() + count {
+        120
+    } else {
+        0
+    };
+    fit - other_start - to_come
 }
 
 /// One reading per term, the best, in the order of terms.
