@@ -1,12 +1,13 @@
 //! Counts, by the food's own measures of pieces, sizes and containers.
 
+use super::Weighed;
 use super::candidate::{self, Candidate, LineWords};
 use super::measure_words::{self, MeasureWords};
-use super::{CountUnit, Size, Weighed, WeightDoubt};
 use crate::foods::Measure;
+use crate::recipe::doubt::Doubt;
 use crate::tables;
 use crate::units::vocabulary::{self, UnitWord};
-use crate::units::{Amount, Quantity};
+use crate::units::{Amount, CountUnit, Quantity, Size};
 use nutrient_data::kitchen;
 use serde::Deserialize;
 use std::sync::LazyLock;
@@ -54,7 +55,7 @@ pub(super) fn weigh(
     let size_assumed = weighed
         .doubts
         .iter()
-        .any(|doubt| matches!(doubt, WeightDoubt::SizeAssumed { .. }));
+        .any(|doubt| matches!(doubt, Doubt::SizeAssumed { .. }));
     if size_assumed {
         for size in USUAL_SIZES {
             let sized = CountUnit {
@@ -135,14 +136,14 @@ fn how_sized(
     asked: Option<Size>,
     measured: Option<Size>,
     line: &LineWords,
-) -> Option<(u32, Option<WeightDoubt>)> {
+) -> Option<(u32, Option<Doubt>)> {
     match (asked, measured) {
         (None, None) => Some((3, None)),
         (Some(asked), Some(measured)) => (asked == measured).then_some((3, None)),
-        (Some(size), None) => Some((1, Some(WeightDoubt::SizeNotInMeasure { size }))),
+        (Some(size), None) => Some((1, Some(Doubt::SizeNotInMeasure { size }))),
         (None, Some(size)) => {
             let fit = if size == default_size(line) { 2 } else { 1 };
-            Some((fit, Some(WeightDoubt::SizeAssumed { size })))
+            Some((fit, Some(Doubt::SizeAssumed { size })))
         }
     }
 }

@@ -1,8 +1,9 @@
 //! Measures that fit a line, and which of them fits best.
 
 use super::measure_words::MeasureWords;
-use super::{NamedMeasure, Route, Step, Weighed, WeightDoubt, asked};
+use super::{NamedMeasure, Route, Step, Weighed, asked};
 use crate::foods::Measure;
+use crate::recipe::doubt::Doubt;
 use crate::recipe::line::LineReading;
 use crate::recipe::preparation::{self, Role};
 use crate::units::{Amount, Grams, Quantity};
@@ -65,7 +66,7 @@ pub(super) struct Candidate<'m> {
     /// Steps that lead from the line's unit to the measure.
     pub steps: Vec<Step>,
     /// Doubts that come with this measure.
-    pub doubts: Vec<WeightDoubt>,
+    pub doubts: Vec<Doubt>,
 }
 
 impl Candidate<'_> {
@@ -148,7 +149,7 @@ fn doubts(
     rivals: &[&Candidate<'_>],
     unsaid: Vec<String>,
     line: &LineWords,
-) -> Vec<WeightDoubt> {
+) -> Vec<Doubt> {
     let mut doubts = best.doubts.clone();
     let one = best.grams_of(Amount::ONE);
     let others: Vec<NamedMeasure> = rivals
@@ -157,10 +158,10 @@ fn doubts(
         .map(|rival| NamedMeasure::from(rival.measure))
         .collect();
     if !others.is_empty() {
-        doubts.push(WeightDoubt::OtherMeasures { others });
+        doubts.push(Doubt::OtherMeasures { others });
     }
     if !unsaid.is_empty() {
-        doubts.push(WeightDoubt::MeasureSaysMore { words: unsaid });
+        doubts.push(Doubt::MeasureSaysMore { words: unsaid });
     }
     let cut_is_said = |word: &String| {
         let stem = preparation::stem(word);
@@ -171,7 +172,7 @@ fn doubts(
             .any(|detail| *detail == stem)
     };
     if !line.cuts.is_empty() && !line.cuts.iter().any(cut_is_said) {
-        doubts.push(WeightDoubt::CutNotInMeasure {
+        doubts.push(Doubt::CutNotInMeasure {
             words: line.cuts.clone(),
         });
     }

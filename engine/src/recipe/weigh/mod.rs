@@ -15,9 +15,10 @@ mod candidate;
 mod measure_words;
 mod problem;
 
+use super::doubt::Doubt;
 use super::line::{LineAmount, LineKind, LineReading};
 use crate::foods::{FoodId, FoodTable, Measure};
-use crate::units::{Amount, CountUnit, Grams, MassUnit, Quantity, Size, Unit, VolumeUnit};
+use crate::units::{Amount, Grams, MassUnit, Quantity, Unit, VolumeUnit};
 use candidate::LineWords;
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -102,40 +103,6 @@ pub enum Step {
     },
 }
 
-/// Something about a weight that a person may want to set right.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
-#[serde(tag = "kind", rename_all = "camelCase")]
-pub enum WeightDoubt {
-    /// The line says no size; this one was taken.
-    SizeAssumed {
-        /// The size.
-        size: Size,
-    },
-    /// The line says a size; the measure does not.
-    SizeNotInMeasure {
-        /// The size.
-        size: Size,
-    },
-    /// Other measures of the food fit as well and weigh differently.
-    OtherMeasures {
-        /// They.
-        others: Vec<NamedMeasure>,
-    },
-    /// The measure is for the food cut or filled in a way that the line does
-    /// not say.
-    MeasureSaysMore {
-        /// The measure's words.
-        words: Vec<String>,
-    },
-    /// The line says how the food is cut; the measure does not.
-    CutNotInMeasure {
-        /// The line's words.
-        words: Vec<String>,
-    },
-    /// Ounces are weight; the food is also measured by the fluid ounce.
-    OuncesTakenAsWeight,
-}
-
 /// A weight with the way it was found.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "camelCase")]
@@ -152,7 +119,8 @@ pub struct Weighed {
     /// The arithmetic.
     pub steps: Vec<Step>,
     /// What a person may want to look at.
-    pub doubts: Vec<WeightDoubt>,
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub doubts: Vec<Doubt>,
 }
 
 impl Weighed {
@@ -212,7 +180,10 @@ fn by_kind(
     words: &LineWords,
 ) -> Result<Weighed, WeighProblem> {
     let found = match &quantity.unit {
-        Unit::Mass(unit) => return Ok(by_mass(quantity, *unit, measures, words)),
+        Unit::Mass(unit) => {
+            let fluid = !words.from_container && has_fluid_ounce(measures);
+            return Ok(by_mass(quantity, *unit, fluid));
+        }
         Unit::Volume(unit) => by_volume::weigh(quantity, *unit, measures, words),
         Unit::Count(unit) => by_count::weigh(quantity, unit, measures, words),
     };
@@ -222,23 +193,34 @@ fn by_kind(
     })
 }
 
-fn by_mass(
-    quantity: &Quantity,
-    unit: MassUnit,
-    measures: &[Measure],
-    words: &LineWords,
-) -> Weighed {
+/// Weighs what a line asks for when no food is known: only a mass says enough.
+///
+/// # Errors
+/// What is wrong with the amount, and otherwise that there is no food.
+pub(super) fn weigh_unknown(reading: &LineReading) -> Result<Weighed, WeighProblem> {
+    match &reading.amount {
+        _ if reading.kind != LineKind::Ingredient => Err(WeighProblem::NotAnIngredient),
+        LineAmount::Absent => Err(WeighProblem::NoAmount),
+        LineAmount::Faulty { error } => Err(WeighProblem::Faulty {
+            error: error.clone(),
+        }),
+        LineAmount::Vague { words, .. } => Err(WeighProblem::Vague {
+            words: words.clone(),
+        }),
+        LineAmount::Stated { quantity } => match quantity.unit {
+            Unit::Mass(unit) => Ok(by_mass(quantity, unit, false)),
+            _ => Err(WeighProblem::NoFood),
+        },
+    }
+}
+
+/// `fluid` tells whether the food is also measured by the fluid ounce.
+fn by_mass(quantity: &Quantity, unit: MassUnit, fluid: bool) -> Weighed {
     let one = unit.grams();
     let weight = |amount: Amount| Grams::new(amount.of(one.grams()));
     let mut steps = asked(quantity);
     steps.push(Step::Mass { unit, grams: one });
-    let fluid = || {
-        measures.iter().any(|measure| {
-            let volume = measure_words::read(measure).volume;
-            volume.is_some_and(|(unit, _)| unit == VolumeUnit::FluidOunce)
-        })
-    };
-    let taken_as_weight = unit == MassUnit::Ounce && !words.from_container && fluid();
+    let taken_as_weight = unit == MassUnit::Ounce && fluid;
     Weighed {
         grams: weight(quantity.used()),
         low: weight(quantity.low),
@@ -246,10 +228,17 @@ fn by_mass(
         route: Route::StatedMass,
         steps,
         doubts: taken_as_weight
-            .then_some(WeightDoubt::OuncesTakenAsWeight)
+            .then_some(Doubt::OuncesTakenAsWeight)
             .into_iter()
             .collect(),
     }
+}
+
+fn has_fluid_ounce(measures: &[Measure]) -> bool {
+    measures.iter().any(|measure| {
+        let volume = measure_words::read(measure).volume;
+        volume.is_some_and(|(unit, _)| unit == VolumeUnit::FluidOunce)
+    })
 }
 
 /// The first steps of every route.
