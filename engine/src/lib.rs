@@ -14,6 +14,7 @@
 //! | allergens | [`allergens`] | words of lines and foods | contains, may be present, unknown |
 //! | label | [`label`] | an analysed recipe | a Nutrition Facts panel |
 //! | components | [`components`] | weighed lines and credit rules | cups, ounce equivalents, fluid ounces per serving |
+//! | claims | [`claims`] | an analysed recipe | claims that its data proves |
 //! | rules | [`rules`] | rule tables in CSV | limits in force on a date |
 //! | week | [`week`] | planned meals | averages weighted by servings |
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
@@ -21,6 +22,7 @@
 pub mod allergens;
 pub mod analysis;
 pub mod book;
+pub mod claims;
 pub mod components;
 pub mod exact;
 pub mod findings;

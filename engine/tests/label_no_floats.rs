@@ -6,7 +6,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-const EXACT_MODULES: [&str; 3] = ["analysis", "exact", "label"];
+const EXACT_MODULES: [&str; 4] = ["analysis", "claims", "exact", "label"];
 
 fn sources(folder: &Path) -> Vec<PathBuf> {
     let mut files = Vec::new();

@@ -39,3 +39,9 @@ pub const MEAL_PATTERNS: &str = include_str!("../rules/meal_patterns.csv");
 
 /// Shares, options and product limits of meals over a week.
 pub const WEEK_RULES: &str = include_str!("../rules/week_rules.csv");
+
+/// Criteria of nutrient content claims, 21 CFR 101.56, 101.61 and 101.62.
+pub const CLAIMS: &str = include_str!("../rules/claims.csv");
+
+/// What must stand beside a claim, 21 CFR 101.13(h) and (j), 101.61, 101.62.
+pub const CLAIM_DISCLOSURE: &str = include_str!("../rules/claim_disclosure.csv");

@@ -7,5 +7,5 @@ pub mod partial_sum;
 pub mod rounding;
 
 pub use bounds::Bounds;
-pub use partial_sum::PartialSum;
+pub use partial_sum::{FigureStatus, PartialSum};
 pub use rounding::{Digits, round_half_up};

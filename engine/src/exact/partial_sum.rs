@@ -23,7 +23,35 @@ pub struct PartialSum {
     pub missing: u32,
 }
 
+/// How much is known of a sum.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(tag = "kind", rename_all = "camelCase")]
+pub enum FigureStatus {
+    /// Every part of it.
+    Known,
+    /// Not every part: the figure is at least what is known.
+    LowerBound {
+        /// Share of the food's known mass whose value is known, 0 to 1.
+        coverage: Decimal,
+    },
+    /// Nothing; also for a sum without terms.
+    Missing,
+}
+
 impl PartialSum {
+    /// How much is known of the sum, when it is stated as a figure of a food.
+    pub fn status(&self) -> FigureStatus {
+        if self.known_mass.grams().is_zero() {
+            FigureStatus::Missing
+        } else if self.is_complete() {
+            FigureStatus::Known
+        } else {
+            FigureStatus::LowerBound {
+                coverage: self.coverage(),
+            }
+        }
+    }
+
     /// Adds a term of `mass` whose value may be missing.
     pub fn add(&mut self, mass: Grams, value: Option<Decimal>) {
         self.mass += mass;

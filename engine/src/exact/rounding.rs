@@ -47,6 +47,16 @@ pub fn round_half_up_to(value: Decimal, step: Decimal) -> Decimal {
     multiples(value, step, RoundingStrategy::MidpointAwayFromZero)
 }
 
+/// As few decimal places, from `fewest` up, as show a figure on its own side of
+/// a limit: 1110.04 against at most 1110 prints as 1110.04, not as 1110.
+/// `holds` says on which side a figure lies.
+pub fn telling_digits(value: Decimal, fewest: Digits, holds: impl Fn(Decimal) -> bool) -> Digits {
+    const MOST: u32 = 6;
+    let side = holds(value);
+    let tells = |places: &u32| holds(round_half_up(value, Digits(*places))) == side;
+    Digits((fewest.0..MOST).find(tells).unwrap_or(MOST))
+}
+
 /// A value without the noise of its divisions: the form in which it is
 /// compared with a limit.
 pub fn guarded(value: Decimal) -> Decimal {

@@ -1,6 +1,6 @@
 //! Compares a week's averages with the limits in force.
 
-use crate::exact::{Digits, PartialSum, round_half_up, rounding::guarded};
+use crate::exact::{Digits, PartialSum, rounding::telling_digits};
 use crate::foods::NutrientId;
 use crate::rules::{Basis, Bound, DietarySpecification, Specifications};
 use crate::week::{MealAverage, Service};
@@ -70,7 +70,7 @@ fn finding(average: &MealAverage, rule: &DietarySpecification) -> Finding {
         service: average.service.clone(),
         rule: rule.clone(),
         figure,
-        digits: telling_digits(figure, rule),
+        digits: digits(figure, rule),
         complete,
         coverage: amount.coverage(),
         verdict: match figure {
@@ -100,12 +100,7 @@ fn share_of_energy(
 }
 
 fn holds(figure: Decimal, rule: &DietarySpecification) -> bool {
-    let figure = guarded(figure);
-    match rule.bound {
-        Bound::AtLeast => figure >= rule.limit,
-        Bound::AtMost => figure <= rule.limit,
-        Bound::Below => figure < rule.limit,
-    }
+    rule.bound.holds(figure, rule.limit)
 }
 
 /// A missing value can only add: an incomplete sum that is already over a
@@ -123,18 +118,12 @@ fn verdict(figure: Decimal, complete: bool, rule: &DietarySpecification) -> Verd
     }
 }
 
-/// As few decimals as show the figure on its own side of the limit: 1110.04
-/// against 1110 prints as 1110.04, not as 1110.
-fn telling_digits(figure: Option<Decimal>, rule: &DietarySpecification) -> Digits {
-    const MOST: u32 = 6;
-    let fewest = match rule.basis {
+fn digits(figure: Option<Decimal>, rule: &DietarySpecification) -> Digits {
+    let fewest = Digits(match rule.basis {
         Basis::PerMeal => 0,
         Basis::ShareOfEnergy => 1,
-    };
-    let tells = |places: &u32| {
-        figure.is_none_or(|figure| {
-            holds(round_half_up(figure, Digits(*places)), rule) == holds(figure, rule)
-        })
-    };
-    Digits((fewest..MOST).find(tells).unwrap_or(MOST))
+    });
+    figure.map_or(fewest, |figure| {
+        telling_digits(figure, fewest, |figure| holds(figure, rule))
+    })
 }

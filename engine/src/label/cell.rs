@@ -1,23 +1,11 @@
 //! Prints one figure of the panel.
 
 use super::bands::with_unit;
-use super::{Audience, FigureStatus, LabelNutrient, LabelTables, PanelCell, PercentRule};
-use crate::exact::PartialSum;
+use super::{Audience, LabelNutrient, LabelTables, PanelCell, PercentRule};
+use crate::exact::{FigureStatus, PartialSum};
 use rust_decimal::Decimal;
 
 pub(super) const NOT_KNOWN: &str = "not known";
-
-pub(super) fn status(sum: &PartialSum) -> FigureStatus {
-    if sum.known_mass.grams().is_zero() {
-        FigureStatus::Missing
-    } else if sum.is_complete() {
-        FigureStatus::Known
-    } else {
-        FigureStatus::LowerBound {
-            coverage: sum.coverage(),
-        }
-    }
-}
 
 /// The figure of `sum`, in the nutrient's label unit.
 pub(super) fn cell(
@@ -26,7 +14,7 @@ pub(super) fn cell(
     audience: Audience,
     sum: &PartialSum,
 ) -> PanelCell {
-    let status = status(sum);
+    let status = sum.status();
     let exact = (status != FigureStatus::Missing).then_some(sum.known);
     let amount = match (status, exact) {
         (FigureStatus::Known, Some(value)) => Some(row.amounts.print(value).with_unit(&row.unit)),

@@ -4,11 +4,11 @@ use super::bands::Printed;
 use super::cell::{NOT_KNOWN, cell};
 use super::significance::Sums;
 use super::{
-    Audience, Content, FactsPanel, FigureStatus, LabelNutrient, LabelTables, Listed, PanelColumn,
-    PanelOptions, PanelRow, Statement,
+    Audience, Content, FactsPanel, LabelNutrient, LabelTables, Listed, PanelColumn, PanelOptions,
+    PanelRow, Statement,
 };
 use crate::analysis::RecipeAnalysis;
-use crate::exact::{PartialSum, rounding::guarded};
+use crate::exact::{FigureStatus, PartialSum, rounding::guarded};
 use crate::foods::NutrientId;
 use crate::units::{Grams, Servings};
 use rust_decimal::Decimal;

@@ -30,6 +30,7 @@ mod significance;
 mod statement;
 mod tables;
 
+pub use crate::exact::FigureStatus;
 pub use bands::{Band, Bands, Figure, Printed};
 pub use daily_value::{Audience, DailyValue, DailyValueKind};
 pub use facts::nutrition_facts;
@@ -38,7 +39,7 @@ pub use nutrient_row::{
     InSimplified, LabelNutrient, Listed, MeasuredIn, Omission, PercentRule, RowGroup,
 };
 pub use options::{Content, Form, PanelOptions, PanelProblem};
-pub use panel::{FactsPanel, FigureStatus, PanelCell, PanelColumn, PanelRow};
+pub use panel::{FactsPanel, PanelCell, PanelColumn, PanelRow};
 pub use statement::Statement;
 pub use tables::{LabelTables, LabelTexts};
 

@@ -1,25 +1,11 @@
 //! The panel as a value: everything printed is there as text.
 
 use super::{Form, LayoutFact, PanelProblem, RowGroup, Statement};
+use crate::exact::FigureStatus;
 use crate::foods::NutrientId;
 use crate::units::Servings;
 use rust_decimal::Decimal;
 use serde::Serialize;
-
-/// How much is known of a figure.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(tag = "kind", rename_all = "camelCase")]
-pub enum FigureStatus {
-    /// Every part of it.
-    Known,
-    /// Not every part: the figure is at least what is known.
-    LowerBound {
-        /// Share of the food's known mass whose value is known, 0 to 1.
-        coverage: Decimal,
-    },
-    /// Nothing.
-    Missing,
-}
 
 /// One printed figure.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]

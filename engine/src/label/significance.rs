@@ -1,11 +1,9 @@
 //! Which rows a panel may leave out for their small amounts.
 
-use super::cell::status;
 use super::{
-    Audience, Content, FigureStatus, InSimplified, LabelNutrient, LabelTables, Listed, MeasuredIn,
-    PanelProblem,
+    Audience, Content, InSimplified, LabelNutrient, LabelTables, Listed, MeasuredIn, PanelProblem,
 };
-use crate::exact::{PartialSum, rounding::guarded};
+use crate::exact::{FigureStatus, PartialSum, rounding::guarded};
 use crate::foods::NutrientId;
 use rust_decimal::Decimal;
 
@@ -60,6 +58,6 @@ impl Sums<'_> {
                 .and_then(|row| row.daily_value(self.audience))
                 .map(|daily| daily.percent(sum.known)),
         };
-        status(&sum) == FigureStatus::Known && measured.is_some_and(|value| guarded(value) < limit)
+        sum.status() == FigureStatus::Known && measured.is_some_and(|value| guarded(value) < limit)
     }
 }

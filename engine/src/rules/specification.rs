@@ -1,5 +1,6 @@
 //! Dietary specifications: limits on the average meal of a week.
 
+use crate::exact::rounding::guarded;
 use crate::foods::NutrientId;
 use crate::tables::{self, Row, TableError};
 use crate::week::{Date, GradeGroup, MealKind, Service};
@@ -29,6 +30,19 @@ pub enum Bound {
     /// Less than the limit.
     #[serde(rename = "below")]
     Below,
+}
+
+impl Bound {
+    /// Whether a figure, free of the noise of its divisions, lies on the right
+    /// side of the limit.
+    pub fn holds(self, figure: Decimal, limit: Decimal) -> bool {
+        let figure = guarded(figure);
+        match self {
+            Self::AtLeast => figure >= limit,
+            Self::AtMost => figure <= limit,
+            Self::Below => figure < limit,
+        }
+    }
 }
 
 /// One limit, as a row of the table.
