@@ -31,6 +31,7 @@ pub mod kitchen;
 pub mod label;
 pub mod own_foods;
 pub mod recipe;
+pub mod reference;
 pub mod rules;
 pub mod tables;
 pub mod uncertainty;

@@ -26,7 +26,11 @@ fn grams(number: i64) -> Grams {
 
 #[test]
 fn headings_and_blank_lines_stay_out_of_totals() {
-    let read = read(&[line("For the sauce:"), line(""), line("1 stick butter, salted")]);
+    let read = read(&[
+        line("For the sauce:"),
+        line(""),
+        line("1 stick butter, salted"),
+    ]);
     let weighed: Vec<_> = read.iter().map(ReadLine::weighed).collect();
     assert_eq!(weighed[..2], [None, None]);
     let butter = weighed[2].as_ref().expect("an ingredient");
@@ -55,12 +59,21 @@ fn what_a_person_has_set_wins() {
     assert_eq!(lines[0].food, Some(FoodId::Sr28(1001)));
     assert_eq!(lines[0].weight, Some(grams(300)));
     assert_eq!(read[0].doubts, []);
-    assert_eq!(lines[1].weight, Some(grams(454)), "2 cups of 227 g, SR28 01001");
+    assert_eq!(
+        lines[1].weight,
+        Some(grams(454)),
+        "2 cups of 227 g, SR28 01001"
+    );
 }
 
 #[test]
 fn what_is_not_said_is_unknown_not_zero() {
-    for text in ["salt, to taste", "a drizzle of olive oil", "parsley", "1 #10 can carrots"] {
+    for text in [
+        "salt, to taste",
+        "a drizzle of olive oil",
+        "parsley",
+        "1 #10 can carrots",
+    ] {
         let read = read(&[line(text)]);
         let weighed = read[0].weighed().expect("an ingredient");
         assert!(weighed.food.is_some(), "{text}: {:?}", read[0].matches);
@@ -83,14 +96,24 @@ fn a_mass_is_known_without_its_food() {
 fn a_range_gives_its_bounds() {
     let read = read(&[line("2 to 4 cups milk, whole")]);
     let weighed = read[0].weighed().expect("an ingredient");
-    assert_eq!(weighed.weight, Some(grams(3 * 244)), "cup of 244 g, SR28 01077");
+    assert_eq!(
+        weighed.weight,
+        Some(grams(3 * 244)),
+        "cup of 244 g, SR28 01077"
+    );
     assert_eq!(weighed.bounds, Some((grams(2 * 244), grams(4 * 244))));
-    assert!(matches!(read[0].doubts[..], [Doubt::RangeMiddleUsed { .. }]));
+    assert!(matches!(
+        read[0].doubts[..],
+        [Doubt::RangeMiddleUsed { .. }]
+    ));
 }
 
 #[test]
 fn readings_can_be_given_to_the_page() {
-    for read in read(&[line("2-3 onions, chopped (optional)"), line("1/0 cup flour")]) {
+    for read in read(&[
+        line("2-3 onions, chopped (optional)"),
+        line("1/0 cup flour"),
+    ]) {
         let written = serde_json::to_value(&read).expect("a reading can be written");
         assert!(written["weight"].is_object());
     }

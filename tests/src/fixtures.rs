@@ -1,6 +1,7 @@
 //! The committed dataset, read once per test program.
 
 use engine::foods::{FoodTable, Provenance};
+use engine::reference::Reference;
 use engine::uncertainty::Evidence;
 use std::sync::OnceLock;
 
@@ -20,5 +21,16 @@ pub fn evidence() -> &'static Evidence {
         let provenance = Provenance::from_asset(&nutrient_data::asset::committed().1)
             .expect("the asset of the committed tables");
         Evidence::new(foods(), provenance)
+    })
+}
+
+/// All tables with the dataset and its standard errors.
+pub fn reference() -> &'static Reference {
+    static REFERENCE: OnceLock<Reference> = OnceLock::new();
+    REFERENCE.get_or_init(|| {
+        let (foods, provenance) = nutrient_data::asset::committed();
+        Reference::committed(foods)
+            .and_then(|reference| reference.with_provenance(provenance))
+            .expect("the committed tables")
     })
 }

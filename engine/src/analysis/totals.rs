@@ -27,7 +27,8 @@ pub struct NutrientTotal {
 pub struct RecipeAnalysis {
     /// Number of servings the totals are shared by.
     pub servings: Servings,
-    /// Mass of all lines with a known mass.
+    /// Mass of the finished batch: as measured, or that of all lines with a
+    /// known mass.
     pub mass: Grams,
     /// Lines that have no known food or no known mass.
     pub unknown_lines: Vec<usize>,
@@ -79,6 +80,13 @@ impl RecipeAnalysis {
         }
         self.total(nutrient)
             .map(|total| total.scaled(PER_100_G).divided(self.mass.grams()))
+    }
+
+    /// The same recipe with its finished weight as measured: what a serving
+    /// contains stays, what 100 g contain changes.
+    pub fn with_finished_mass(mut self, mass: Grams) -> Self {
+        self.mass = mass;
+        self
     }
 
     /// Weight of one serving.

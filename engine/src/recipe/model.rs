@@ -1,6 +1,7 @@
 //! What is kept of a recipe. Readings of its lines are never stored: they are
 //! made from the text each time, so that the text stays the one source.
 
+use crate::components::{BeansRole, StatedCredit};
 use crate::foods::FoodId;
 use crate::units::{Grams, Millilitres, Servings};
 use crate::yields::{AmountBasis, TreatmentId};
@@ -33,6 +34,9 @@ pub struct Recipe {
     pub finished_weight: Option<Grams>,
     /// Ingredient lines.
     pub lines: Vec<RecipeLine>,
+    /// Whether its beans count as vegetable or as meat alternate.
+    #[serde(default)]
+    pub beans: BeansRole,
     /// Directions, free text.
     #[serde(default)]
     pub method: String,
@@ -97,6 +101,9 @@ pub struct Correction {
     /// What drains, rinses or fries away.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub treatments: Vec<TreatmentId>,
+    /// Credits toward meal components that a person states, each with a reason.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub credits: Vec<StatedCredit>,
 }
 
 /// How a line that is weighed raw counts once it is cooked.

@@ -1,0 +1,156 @@
+//! Everything that the engine looks things up in, and the two questions that
+//! callers ask: what is in this recipe, and does this week keep its rules?
+
+mod prepare;
+mod recipe;
+mod serving;
+mod sub_recipe;
+mod week;
+
+pub use prepare::{LineStudy, PrepareProblem};
+pub use recipe::{RecipeStudy, StudyProblem};
+pub use serving::{CARBOHYDRATE_CAUTION, CarbohydrateCount, ServingAmount};
+pub use sub_recipe::SubRecipeProblem;
+pub use week::{ServiceStudy, SureFinding, WeekStudy};
+
+use crate::allergens::AllergenTerms;
+use crate::components::CreditRules;
+use crate::foods::{FoodTable, Provenance, SearchIndex, SynonymError};
+use crate::kitchen::FoodSafety;
+use crate::label::{LabelTables, LabelTexts};
+use crate::own_foods::{ImportError, OwnFood, entry};
+use crate::rules::Specifications;
+use crate::tables::TableError;
+use crate::uncertainty::Evidence;
+use crate::yields::{BasisWords, Treatments, YieldTable};
+use nutrient_data::format::AssetError;
+use nutrient_data::{kitchen, rules};
+use std::fmt;
+
+/// The dataset, the office's own foods, and all tables, read and checked.
+#[derive(Debug, Clone)]
+pub struct Reference {
+    /// Foods with their values.
+    pub foods: FoodTable,
+    /// Search over the dataset's foods.
+    pub search: SearchIndex,
+    /// Search over the office's own foods.
+    pub own_search: SearchIndex,
+    /// Limits on the average meal.
+    pub specifications: Specifications,
+    /// How foods credit toward meal components.
+    pub credit_rules: CreditRules,
+    /// The tables of Nutrition Facts.
+    pub label: LabelTables,
+    /// Words that point to allergens.
+    pub allergen_terms: AllergenTerms,
+    /// Cooking and holding temperatures.
+    pub food_safety: FoodSafety,
+    /// Words that tell what a weight means.
+    pub basis_words: BasisWords,
+    /// Cooking yields.
+    pub yields: YieldTable,
+    /// What drains, rinses or fries away.
+    pub treatments: Treatments,
+    /// Standard errors; nothing until [`Self::with_provenance`].
+    pub evidence: Option<Evidence>,
+}
+
+/// Why the reference cannot be made.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum ReferenceError {
+    /// The dataset's file is not what it should be.
+    Asset(AssetError),
+    /// A table is damaged.
+    Table(TableError),
+    /// The table of kitchen words is damaged.
+    Synonyms(SynonymError),
+    /// A food of the office's own cannot be used.
+    OwnFood(ImportError),
+}
+
+impl fmt::Display for ReferenceError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Asset(error) => error.fmt(out),
+            Self::Table(error) => error.fmt(out),
+            Self::Synonyms(error) => error.fmt(out),
+            Self::OwnFood(error) => error.fmt(out),
+        }
+    }
+}
+
+impl std::error::Error for ReferenceError {}
+
+impl From<AssetError> for ReferenceError {
+    fn from(error: AssetError) -> Self {
+        Self::Asset(error)
+    }
+}
+
+impl From<TableError> for ReferenceError {
+    fn from(error: TableError) -> Self {
+        Self::Table(error)
+    }
+}
+
+impl From<SynonymError> for ReferenceError {
+    fn from(error: SynonymError) -> Self {
+        Self::Synonyms(error)
+    }
+}
+
+impl From<ImportError> for ReferenceError {
+    fn from(error: ImportError) -> Self {
+        Self::OwnFood(error)
+    }
+}
+
+impl Reference {
+    /// The dataset's asset with the tables that come with the engine.
+    ///
+    /// # Errors
+    /// When the asset or a table is damaged.
+    pub fn committed(foods_asset: &[u8]) -> Result<Self, ReferenceError> {
+        let foods = FoodTable::from_asset(foods_asset)?;
+        Ok(Self {
+            search: SearchIndex::build(&foods, kitchen::SYNONYMS)?,
+            own_search: SearchIndex::from_foods(&[], "")?,
+            foods,
+            specifications: Specifications::from_csv(rules::DIETARY_SPECIFICATIONS)?,
+            credit_rules: CreditRules::committed()?,
+            label: LabelTables::new(&LabelTexts::committed())?,
+            allergen_terms: AllergenTerms::from_csv(rules::ALLERGEN_TERMS)?,
+            food_safety: FoodSafety::from_csv(rules::FOOD_SAFETY)?,
+            basis_words: BasisWords::from_csv(kitchen::AMOUNT_BASIS)?,
+            yields: YieldTable::from_csv(kitchen::COOKING_YIELDS)?,
+            treatments: Treatments::from_csv(kitchen::TREATMENTS)?,
+            evidence: None,
+        })
+    }
+
+    /// Adds where the dataset's values come from, which may be loaded later.
+    ///
+    /// # Errors
+    /// When the asset is damaged.
+    pub fn with_provenance(mut self, asset: &[u8]) -> Result<Self, ReferenceError> {
+        let provenance = Provenance::from_asset(asset)?;
+        self.evidence = Some(Evidence::new(&self.foods, provenance));
+        Ok(self)
+    }
+
+    /// Takes these foods of the office's own in place of any before.
+    ///
+    /// # Errors
+    /// At the first food that cannot be used.
+    pub fn with_own_foods(mut self, own: &[OwnFood]) -> Result<Self, ReferenceError> {
+        let entries = own
+            .iter()
+            .map(|food| entry(food, &self.label))
+            .collect::<Result<Vec<_>, _>>()?;
+        let foods: Vec<_> = entries.iter().map(|entry| entry.food.clone()).collect();
+        self.own_search = SearchIndex::from_foods(&foods, kitchen::SYNONYMS)?;
+        self.foods = self.foods.with_own(entries);
+        Ok(self)
+    }
+}

@@ -1,0 +1,176 @@
+//! A week as a whole: averages, findings and how sure they are.
+
+use super::{RecipeStudy, Reference};
+use crate::analysis::RecipeAnalysis;
+use crate::book::Book;
+use crate::findings::{Finding, check};
+use crate::foods::NutrientId;
+use crate::recipe::RecipeId;
+use crate::rules::Basis;
+use crate::uncertainty::{
+    Composition, Evidence, Likelihood, Uncertainty, likelihood, of_amount, of_share_of_energy,
+};
+use crate::week::{MealAverage, ServedRecipe, Service, Week, WeekError, average};
+use serde::Serialize;
+
+/// All services of a week.
+#[derive(Debug, Clone, Serialize)]
+#[serde(rename_all = "camelCase")]
+pub struct WeekStudy {
+    /// One study per meal kind and grade group.
+    pub services: Vec<ServiceStudy>,
+}
+
+/// One service over the week.
+#[derive(Debug, Clone, Serialize)]
+#[serde(rename_all = "camelCase")]
+pub struct ServiceStudy {
+    /// Averages of every nutrient.
+    pub average: MealAverage,
+    /// Requirements on the average meal.
+    pub findings: Vec<SureFinding>,
+}
+
+/// A finding with what is known of its uncertainty.
+#[derive(Debug, Clone, Serialize)]
+#[serde(rename_all = "camelCase")]
+pub struct SureFinding {
+    /// The comparison with the limit.
+    pub finding: Finding,
+    /// Standard uncertainty of the figure; nothing until the dataset's
+    /// standard errors are loaded.
+    pub uncertainty: Option<Uncertainty>,
+    /// How likely the limit is kept; nothing where the figure is incomplete.
+    pub likelihood: Option<Likelihood>,
+}
+
+/// The analyses of a book's recipes, sorted by name as averages want them.
+/// Recipes that cannot be analysed are left out.
+pub(super) fn served<'a>(studies: &'a [(RecipeId, RecipeStudy)]) -> Vec<ServedRecipe<'a>> {
+    let mut served: Vec<ServedRecipe<'a>> = studies
+        .iter()
+        .filter_map(|(id, study)| Some((id, study.analysis.as_ref().ok()?)))
+        .collect();
+    served.sort_by_key(|(id, _)| *id);
+    served
+}
+
+impl Reference {
+    /// Studies a week with the recipes of its book.
+    ///
+    /// # Errors
+    /// When a choice names a recipe that is missing or cannot be analysed, or
+    /// planned numbers make no sense.
+    pub fn study_week(&self, book: &Book, week: &Week) -> Result<WeekStudy, WeekError> {
+        let studies = self.study_recipes(book, &recipes_of(week));
+        self.study_week_with(week, &studies)
+    }
+
+    /// Studies a week with studies that were made before, so that a change of
+    /// one recipe does not cost all of them.
+    ///
+    /// # Errors
+    /// As [`Self::study_week`].
+    pub fn study_week_with(
+        &self,
+        week: &Week,
+        studies: &[(RecipeId, RecipeStudy)],
+    ) -> Result<WeekStudy, WeekError> {
+        let served = served(studies);
+        let nutrients: Vec<NutrientId> = self.foods.nutrients().iter().map(|n| n.id).collect();
+        let services = week
+            .services()
+            .iter()
+            .map(|service| {
+                let average = average(week, service, &served, &nutrients)?;
+                let composition = composition(week, service, &average, studies);
+                let findings = check(&average, &self.specifications)
+                    .into_iter()
+                    .map(|finding| self.sure(finding, &composition))
+                    .collect();
+                Ok(ServiceStudy { average, findings })
+            })
+            .collect::<Result<_, WeekError>>()?;
+        Ok(WeekStudy { services })
+    }
+
+    fn sure(&self, finding: Finding, composition: &Composition) -> SureFinding {
+        let uncertainty = self
+            .evidence
+            .as_ref()
+            .and_then(|evidence| self.uncertainty_of(&finding, evidence, composition));
+        let likelihood = uncertainty
+            .zip(finding.figure)
+            .filter(|_| finding.complete)
+            .map(|(uncertainty, figure)| {
+                likelihood(figure, finding.rule.limit, finding.rule.bound, &uncertainty)
+            });
+        SureFinding {
+            finding,
+            uncertainty,
+            likelihood,
+        }
+    }
+
+    fn uncertainty_of(
+        &self,
+        finding: &Finding,
+        evidence: &Evidence,
+        composition: &Composition,
+    ) -> Option<Uncertainty> {
+        let (foods, rule) = (&self.foods, &finding.rule);
+        match rule.basis {
+            Basis::PerMeal => Some(of_amount(foods, evidence, composition, rule.nutrient)),
+            Basis::ShareOfEnergy => of_share_of_energy(
+                foods,
+                evidence,
+                composition,
+                rule.nutrient,
+                rule.kcal_per_gram?,
+            ),
+        }
+    }
+}
+
+fn recipes_of(week: &Week) -> Vec<RecipeId> {
+    let mut names: Vec<RecipeId> = week
+        .days
+        .iter()
+        .flat_map(|day| &day.meals)
+        .flat_map(|meal| meal.choices())
+        .map(|choice| choice.recipe.clone())
+        .collect();
+    names.sort();
+    names.dedup();
+    names
+}
+
+/// What the average meal of a service is made of. A recipe that is served on
+/// several days comes in once, with all its servings, for its amounts are
+/// uncertain once.
+fn composition(
+    week: &Week,
+    service: &Service,
+    average: &MealAverage,
+    studies: &[(RecipeId, RecipeStudy)],
+) -> Composition {
+    let meals = average.planned_meals.servings();
+    let mut all = Composition::default();
+    for (id, study) in studies {
+        let Ok(RecipeAnalysis { servings, .. }) = &study.analysis else {
+            continue;
+        };
+        let planned = week
+            .meals_of(service)
+            .flat_map(|(_, meal)| meal.choices())
+            .filter(|choice| choice.recipe == *id)
+            .map(|choice| choice.planned)
+            .sum::<crate::units::Servings>();
+        if planned.servings().is_zero() || meals.is_zero() {
+            continue;
+        }
+        let share = planned.servings() / servings.servings() / meals;
+        all.merge(&Composition::of_lines(&study.parts).scaled(share));
+    }
+    all
+}
