@@ -78,7 +78,9 @@ pub fn build(page: Page, compiler: WasmCompiler) -> Result<PathBuf> {
         ])
         .arg(page.profile())
         .arg("--dist")
-        .arg(&stage);
+        .arg(&stage)
+        // A compile error says what is wrong; Trunk's own call stack adds nothing.
+        .env("RUST_BACKTRACE", "0");
     if page == Page::Optimised {
         // Not Cargo's profile of that name: it makes Trunk call the optimiser.
         trunk.arg("--release");
