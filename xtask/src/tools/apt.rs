@@ -12,7 +12,7 @@ use std::time::Duration;
 pub struct Packages {
     /// Their names.
     pub names: &'static [&'static str],
-    /// The programs to expect afterwards.
+    /// The programs, and files by their whole path, to expect afterwards.
     pub programs: &'static [&'static str],
     /// How long installing usually takes.
     pub usual: Duration,
@@ -34,7 +34,7 @@ impl Tool for Packages {
     fn install(&self, log: &Path) -> Result<()> {
         let by_hand = || {
             format!(
-                "needs these programs: {}. On Debian, as root: apt-get install {}",
+                "needs {}. On Debian, as root: apt-get install {}",
                 self.programs.join(", "),
                 self.names.join(" ")
             )

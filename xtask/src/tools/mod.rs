@@ -103,7 +103,7 @@ pub fn path_with(folders: Vec<PathBuf>) -> Result<OsString> {
     )?)
 }
 
-/// Whether a program can be found: on the `PATH`, or at its absolute path.
+/// Whether a program is on the `PATH`, or a file at its whole path.
 #[must_use]
 pub fn is_on_path(program: &str) -> bool {
     env::split_paths(&env::var_os("PATH").unwrap_or_default())

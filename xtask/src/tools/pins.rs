@@ -52,7 +52,12 @@ pub const BROWSER: Packages = Packages {
 /// WebAssembly target to give; in the version that the distribution serves.
 pub const DISTRO_RUST: Packages = Packages {
     names: &["rustc-web", "cargo-web", "rust-web-src", "lld"],
-    programs: &["/usr/bin/rustc", "/usr/bin/cargo", "wasm-ld"],
+    programs: &[
+        "/usr/bin/rustc",
+        "/usr/bin/cargo",
+        "/usr/lib/rustlib/src/rust/library/std/Cargo.toml",
+        "wasm-ld",
+    ],
     usual: Duration::from_secs(60),
 };
 
