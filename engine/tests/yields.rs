@@ -4,8 +4,8 @@ use engine::exact::{Digits, round_half_up};
 use engine::foods::{FoodId, FoodTable, NutrientId};
 use engine::units::Grams;
 use engine::yields::{
-    AmountBasis, BasisWords, TreatmentId, Treatments, YieldRoute, YieldTable, cooked_pairs,
-    edible_portion,
+    AmountBasis, BasisWords, TreatmentId, Treatments, TrimRoute, TrimYields, YieldRoute,
+    YieldTable, cooked_pairs,
 };
 use nutrient_data::kitchen;
 use rust_decimal::Decimal;
@@ -129,16 +129,53 @@ fn kitchen_language_tells_what_a_weight_means() {
     }
 }
 
-/// Worked by hand: onions have 10 % refuse in SR28, bananas 36 %.
+/// Worked by hand: 1000 g × 0.88 by the table; bananas have 36 % refuse in
+/// SR28, so 250 g × 0.64; pears 10 %, so 500 g × 0.9.
 #[test]
-fn refuse_comes_off_what_is_purchased() {
-    for (food, stated, edible) in [(11282, "1000", "900"), (9040, "250", "160")] {
-        let food = foods().food(FoodId::Sr28(food)).unwrap();
+fn what_is_purchased_loses_its_refuse() {
+    let trims = TrimYields::from_csv(kitchen::TRIM_YIELDS).unwrap();
+    for (number, line, stated, edible, by_table) in [
+        (11282, "1000 g onions, peeled", "1000", "880", true),
+        (11282, "1000 g onions, as purchased", "1000", "900", false),
+        (9040, "250 g bananas, peeled", "250", "160", true),
+        (9252, "500 g pears, cored", "500", "450", false),
+        (20081, "500 g flour, as purchased", "500", "500", false),
+    ] {
+        let food = foods().food(FoodId::Sr28(number)).unwrap();
         let stated = Grams::new(dec(stated));
-        let purchased = edible_portion(food, stated, AmountBasis::AsPurchased);
-        assert_eq!(purchased.edible, Grams::new(dec(edible)));
-        let ready = edible_portion(food, stated, AmountBasis::EdiblePortion);
-        assert_eq!((ready.edible, ready.refuse_percent), (stated, 0));
+        let bought = trims.edible_portion(food, stated, AmountBasis::AsPurchased, line);
+        assert_eq!(bought.edible, Grams::new(dec(edible)), "{line}");
+        assert_eq!(
+            matches!(bought.route, TrimRoute::Table { .. }),
+            by_table,
+            "{line}"
+        );
+        let ready = trims.edible_portion(food, stated, AmountBasis::EdiblePortion, line);
+        assert_eq!((ready.edible, ready.route), (stated, TrimRoute::Nothing));
+    }
+}
+
+/// The table is from memory; where the dataset has a refuse for the same food
+/// the two must not be far apart.
+#[test]
+fn trim_yields_lie_near_the_dataset_refuse() {
+    let trims = TrimYields::from_csv(kitchen::TRIM_YIELDS).unwrap();
+    let rows = engine::tables::read::<(FoodId, String)>("trim_yields", kitchen::TRIM_YIELDS);
+    for (id, action) in rows.unwrap().into_iter().map(|row| row.row) {
+        let food = foods()
+            .food(id)
+            .unwrap_or_else(|| panic!("{id} is not in the dataset"));
+        let bought = Grams::new(dec("100"));
+        let line = format!("100 g food, {action}");
+        let by_table = trims.edible_portion(food, bought, AmountBasis::AsPurchased, &line);
+        let by_refuse = trims.edible_portion(food, bought, AmountBasis::AsPurchased, "");
+        assert!(matches!(by_table.route, TrimRoute::Table { .. }));
+        if by_refuse.route == TrimRoute::Nothing {
+            assert_eq!(action, "drained", "{id} has no refuse to compare with");
+            continue;
+        }
+        let apart = (by_table.factor - by_refuse.factor).abs();
+        assert!(apart <= dec("0.2"), "{id} {action}: {apart}");
     }
 }
 

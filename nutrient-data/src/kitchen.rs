@@ -30,3 +30,6 @@ pub const PREPARATION: &str = include_str!("../kitchen/preparation.csv");
 /// The size that is meant where a line counts a food and says no size; the
 /// row without a food is for all others.
 pub const DEFAULT_SIZES: &str = include_str!("../kitchen/default_sizes.csv");
+
+/// Edible or drained weight per gram as purchased.
+pub const TRIM_YIELDS: &str = include_str!("../kitchen/trim_yields.csv");

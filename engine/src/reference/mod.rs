@@ -22,7 +22,7 @@ use crate::own_foods::{ImportError, OwnFood, entry};
 use crate::rules::Specifications;
 use crate::tables::TableError;
 use crate::uncertainty::Evidence;
-use crate::yields::{BasisWords, Treatments, YieldTable};
+use crate::yields::{BasisWords, Treatments, TrimYields, YieldTable};
 use nutrient_data::format::AssetError;
 use nutrient_data::{kitchen, rules};
 use std::fmt;
@@ -48,6 +48,8 @@ pub struct Reference {
     pub food_safety: FoodSafety,
     /// Words that tell what a weight means.
     pub basis_words: BasisWords,
+    /// Yields of peeling, trimming and draining.
+    pub trim_yields: TrimYields,
     /// Cooking yields.
     pub yields: YieldTable,
     /// What drains, rinses or fries away.
@@ -123,6 +125,7 @@ impl Reference {
             allergen_terms: AllergenTerms::from_csv(rules::ALLERGEN_TERMS)?,
             food_safety: FoodSafety::from_csv(rules::FOOD_SAFETY)?,
             basis_words: BasisWords::from_csv(kitchen::AMOUNT_BASIS)?,
+            trim_yields: TrimYields::from_csv(kitchen::TRIM_YIELDS)?,
             yields: YieldTable::from_csv(kitchen::COOKING_YIELDS)?,
             treatments: Treatments::from_csv(kitchen::TREATMENTS)?,
             evidence: None,

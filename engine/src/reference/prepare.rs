@@ -4,7 +4,7 @@ use super::Reference;
 use crate::foods::FoodId;
 use crate::recipe::{Correction, LineKind, ReadLine, RecipeId, Route, WeighedLine};
 use crate::units::Grams;
-use crate::yields::{AmountBasis, CookedYield, EdiblePortion, Treatment, edible_portion};
+use crate::yields::{AmountBasis, CookedYield, EdiblePortion, Treatment};
 use serde::Serialize;
 use std::fmt;
 
@@ -113,20 +113,18 @@ impl Reference {
             .or_else(|| self.basis_words.basis(&read.text))
             .filter(|_| stated_mass)
             .unwrap_or(AmountBasis::EdiblePortion);
-        Some(edible_portion(food, weighed.grams, basis))
+        Some(
+            self.trim_yields
+                .edible_portion(food, weighed.grams, basis, &read.text),
+        )
     }
 
     fn edible_part(&self, index: usize, study: &LineStudy) -> WeighedLine {
         let (Some(edible), Ok(weighed)) = (&study.edible, &study.read.weight) else {
             return WeighedLine::new(index, study.read.food, None);
         };
-        let food = study.read.food.and_then(|food| self.foods.food(food));
-        let bound = |grams| match food {
-            Some(food) => edible_portion(food, grams, edible.basis).edible,
-            None => grams,
-        };
         WeighedLine {
-            bounds: Some((bound(weighed.low), bound(weighed.high))),
+            bounds: Some((weighed.low * edible.low, weighed.high * edible.high)),
             ..WeighedLine::new(index, study.read.food, Some(edible.edible))
         }
     }

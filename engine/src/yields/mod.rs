@@ -2,7 +2,7 @@
 //!
 //! | step | module | by |
 //! |---|---|---|
-//! | as purchased → edible portion | [`refuse`] | the dataset's refuse percent |
+//! | as purchased → edible portion | [`refuse`] | a table's yield, or the dataset's refuse |
 //! | edible → cooked | [`cooked`] | a measured weight, a table's factor, or the dataset's own raw and cooked entries |
 //! | cooked → kept | [`treatment`] | shares that drain, rinse or fry away |
 
@@ -13,5 +13,5 @@ pub mod treatment;
 
 pub use cooked::{CookedYield, YieldRoute, YieldTable};
 pub use pair::{CookedPair, cooked_pairs};
-pub use refuse::{AmountBasis, BasisWords, EdiblePortion, edible_portion};
+pub use refuse::{AmountBasis, BasisWords, EdiblePortion, TrimRoute, TrimYields};
 pub use treatment::{Treatment, TreatmentId, Treatments};

@@ -1,10 +1,10 @@
 //! As purchased → edible portion.
 //!
 //! The dataset's values and measures are for the edible portion. A weight
-//! stated before peeling, boning or trimming is larger by the refuse.
+//! stated before peeling, boning, trimming or draining is larger.
 
-use crate::foods::Food;
-use crate::tables::{self, TableError};
+use crate::foods::{Food, FoodId};
+use crate::tables::{self, Row, TableError};
 use crate::units::Grams;
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -19,6 +19,28 @@ pub enum AmountBasis {
     EdiblePortion,
 }
 
+/// What is taken off a weight as purchased, and where the figure comes from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase", tag = "kind")]
+pub enum TrimRoute {
+    /// Nothing: the weight is that of the edible portion.
+    Nothing,
+    /// The dataset's refuse.
+    Refuse {
+        /// Percent by weight.
+        percent: u8,
+        /// What it is: peel, bone.
+        what: String,
+    },
+    /// A table's yield for what is done to the food.
+    Table {
+        /// What is done, in words.
+        words: String,
+        /// Where the yield was read, with how sure it is.
+        source: String,
+    },
+}
+
 /// A weight taken to its edible portion.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "camelCase")]
@@ -27,25 +49,100 @@ pub struct EdiblePortion {
     pub stated: Grams,
     /// What the stated weight means.
     pub basis: AmountBasis,
-    /// Refuse that was taken off, percent by weight.
-    pub refuse_percent: u8,
+    /// What was taken off.
+    pub route: TrimRoute,
+    /// Edible share of the stated weight.
+    pub factor: Decimal,
+    /// Smallest that the share may be.
+    pub low: Decimal,
+    /// Largest that the share may be.
+    pub high: Decimal,
     /// Weight of the edible portion.
     pub edible: Grams,
 }
 
-/// Takes the refuse off a weight that is meant as purchased. A food for which
-/// the dataset gives no refuse has none to take off.
-pub fn edible_portion(food: &Food, stated: Grams, basis: AmountBasis) -> EdiblePortion {
-    let refuse_percent = match basis {
-        AmountBasis::AsPurchased => food.refuse_percent.unwrap_or(0),
-        AmountBasis::EdiblePortion => 0,
-    };
-    let kept = Decimal::ONE_HUNDRED - Decimal::from(refuse_percent);
-    EdiblePortion {
-        stated,
-        basis,
-        refuse_percent,
-        edible: stated * kept / Decimal::ONE_HUNDRED,
+#[derive(Debug, Clone, Deserialize)]
+struct TrimRow {
+    food: FoodId,
+    action: String,
+    factor: Decimal,
+    low: Decimal,
+    high: Decimal,
+    words: String,
+    source: String,
+    status: String,
+}
+
+/// Yields of peeling, trimming and draining, by food.
+#[derive(Debug, Clone)]
+pub struct TrimYields(Vec<TrimRow>);
+
+impl TrimYields {
+    /// Reads the table.
+    ///
+    /// # Errors
+    /// When a row is incomplete, or its factor does not lie inside its bounds.
+    pub fn from_csv(text: &str) -> Result<Self, TableError> {
+        const TABLE: &str = "trim_yields";
+        let rows: Vec<Row<TrimRow>> = tables::read(TABLE, text)?;
+        for Row { line, row } in &rows {
+            let ordered = Decimal::ZERO < row.low && row.low <= row.factor;
+            if !(ordered && row.factor <= row.high && row.high <= Decimal::ONE) {
+                return Err(TableError {
+                    table: TABLE.to_owned(),
+                    line: *line,
+                    problem: format!(
+                        "the factor {} must lie between its bounds {} and {}, from 0 to 1",
+                        row.factor, row.low, row.high
+                    ),
+                });
+            }
+        }
+        Ok(Self(rows.into_iter().map(|row| row.row).collect()))
+    }
+
+    /// Takes off what a weight as purchased loses: by the table where it knows
+    /// what `line` says is done to the food, else by the dataset's refuse. A
+    /// food of which neither speaks loses nothing.
+    pub fn edible_portion(
+        &self,
+        food: &Food,
+        stated: Grams,
+        basis: AmountBasis,
+        line: &str,
+    ) -> EdiblePortion {
+        let line = line.to_lowercase();
+        let row = self
+            .0
+            .iter()
+            .find(|row| row.food == food.id && has_word(&line, &row.action));
+        let (route, factor, low, high) = match (basis, row, food.refuse_percent) {
+            (AmountBasis::AsPurchased, Some(row), _) => {
+                let route = TrimRoute::Table {
+                    words: row.words.clone(),
+                    source: format!("{} ({})", row.source, row.status),
+                };
+                (route, row.factor, row.low, row.high)
+            }
+            (AmountBasis::AsPurchased, None, Some(percent)) if percent > 0 => {
+                let kept = Decimal::ONE - Decimal::from(percent) / Decimal::ONE_HUNDRED;
+                let route = TrimRoute::Refuse {
+                    percent,
+                    what: food.refuse_description.clone(),
+                };
+                (route, kept, kept, kept)
+            }
+            _ => (TrimRoute::Nothing, Decimal::ONE, Decimal::ONE, Decimal::ONE),
+        };
+        EdiblePortion {
+            stated,
+            basis,
+            route,
+            factor,
+            low,
+            high,
+            edible: stated * factor,
+        }
     }
 }
 
