@@ -26,6 +26,13 @@ fn line(food: u32, grams: &str) -> CreditLine {
     }
 }
 
+/// The measure that the dataset calls so.
+fn measure_number(food: u32, words: &str) -> u16 {
+    let measures = foods().measures(FoodId::Sr28(food));
+    let measure = measures.iter().find(|measure| measure.words == words);
+    measure.expect("a measure of the food").number
+}
+
 fn credit(lines: &[CreditLine], servings: i64, beans: BeansRole) -> RecipeCredits {
     let servings = Servings::new(servings.into());
     credit_recipe(foods(), &rules(), lines, servings, beans).unwrap()
@@ -71,9 +78,10 @@ fn lines_credit_as_worked_by_hand() {
     let mut wrong = Vec::new();
     for case in cases.into_iter().map(|row| row.row) {
         let line = CreditLine {
+            line: 0,
             food: Some(FoodId::Sr28(case.food)),
             weight: Some(Grams::new(case.grams)),
-            measure: case.measure,
+            measure: case.measure.map(|words| measure_number(case.food, &words)),
             cooked_yield: case.cooked_yield,
             stated: Vec::new(),
         };

@@ -35,6 +35,7 @@ fn average(nutrients: Vec<(NutrientId, PartialSum)>) -> MealAverage {
             .into_iter()
             .map(|(nutrient, amount)| NutrientAverage { nutrient, amount })
             .collect(),
+        fluid_milk: Vec::new(),
     }
 }
 

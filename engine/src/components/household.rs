@@ -7,7 +7,7 @@ use rust_decimal::Decimal;
 
 /// What one unit of a food weighs, and by which of its measures.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub(super) struct UnitWeight {
+pub(crate) struct UnitWeight {
     /// Grams of `amount` of the measure.
     pub grams: Decimal,
     /// How many of the asked units these are.
@@ -42,10 +42,10 @@ const NOT_AS_SERVED: [&str; 4] = ["mashed", "pureed", "ground", "melted"];
 /// leaving out mashed and pureed forms where there are others; then one in
 /// another unit of volume. Measures of a part of a unit ("1/3 cup") are rounded
 /// most coarsely and serve only where nothing else does.
-pub(super) fn unit_weight(
+pub(crate) fn unit_weight(
     measures: &[Measure],
     unit: &str,
-    used: Option<&str>,
+    used: Option<u16>,
 ) -> Option<UnitWeight> {
     let read: Vec<(&Measure, UnitWeight)> = measures
         .iter()
@@ -53,7 +53,7 @@ pub(super) fn unit_weight(
         .collect();
     if let Some((_, weight)) = read
         .iter()
-        .find(|(measure, _)| Some(measure.words.as_str()) == used)
+        .find(|(measure, _)| Some(measure.number) == used)
     {
         return Some(weight.clone());
     }
@@ -107,12 +107,12 @@ fn begins_with(words: &str, unit: &str) -> bool {
 /// so the grams alone would fall just short of the ounces they stand for.
 pub(super) fn named_ounces(
     measures: &[Measure],
-    used: Option<&str>,
+    used: Option<u16>,
     grams_per_ounce: Decimal,
 ) -> Option<UnitWeight> {
     let measure = measures
         .iter()
-        .find(|measure| Some(measure.words.as_str()) == used)?;
+        .find(|measure| Some(measure.number) == used)?;
     let names_ounces = measure.words.contains("oz") && !measure.words.contains("fl oz");
     let grams = measure.grams.grams();
     let quarter = Decimal::new(25, 2);

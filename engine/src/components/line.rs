@@ -11,12 +11,15 @@ use serde::{Deserialize, Serialize};
 /// A line of a recipe as crediting needs it.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct CreditLine {
+    /// Index of the line in the recipe. A line that names another recipe gives
+    /// several of these, all with the same index.
+    pub line: usize,
     /// The food, if the line's words were matched.
     pub food: Option<FoodId>,
     /// Edible weight of the whole line, if it could be found.
     pub weight: Option<Grams>,
-    /// The dataset's words for the measure by which the line was weighed.
-    pub measure: Option<String>,
+    /// Number of the food's measure by which the line was weighed.
+    pub measure: Option<u16>,
     /// Cooked weight as a share of the weight entered, if the office knows it.
     pub cooked_yield: Option<Decimal>,
     /// Credits that the office states itself, from a label or a statement of
@@ -135,13 +138,12 @@ pub struct LineCredit {
 pub(super) fn credit_line(
     foods: &FoodTable,
     rules: &CreditRules,
-    index: usize,
     line: &CreditLine,
     servings: Decimal,
     role: BeansRole,
 ) -> LineCredit {
     let blank = LineCredit {
-        line: index,
+        line: line.line,
         food: line.food,
         weight: line.weight,
         parts: Vec::new(),
@@ -297,8 +299,7 @@ fn steps(
         Basis::Weight => {
             check_protein(foods, food, rule, per)?;
             if rule.unit == "oz" {
-                let used = line.measure.as_deref();
-                match named_ounces(foods.measures(food), used, ounce()) {
+                match named_ounces(foods.measures(food), line.measure, ounce()) {
                     Some(named) => {
                         steps.divided_by(named.grams, "g", &named.words);
                         steps.times(named.units, "oz", &named.words);
@@ -309,7 +310,7 @@ fn steps(
         }
         _ => {
             let stand_in = rule.cup_of.map(FoodId::Sr28);
-            let weight = unit_weight(foods.measures(food), &rule.unit, line.measure.as_deref())
+            let weight = unit_weight(foods.measures(food), &rule.unit, line.measure)
                 .or_else(|| unit_weight(foods.measures(stand_in?), &rule.unit, None))
                 .ok_or(format!(
                     "the dataset has no measure of it in {}: state what it credits",

@@ -17,6 +17,7 @@ mod rule;
 pub use component::{BeansRole, Component, Mark};
 pub use definitions::CreditDefinitions;
 pub use grain_groups::{GrainGroups, GrainWeight};
+pub(crate) use household::unit_weight;
 pub use line::{
     CitedRule, CouldAdd, CreditLine, LineCredit, Operation, PartCredit, StatedCredit, Step,
 };

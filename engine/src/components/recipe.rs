@@ -63,8 +63,7 @@ pub fn credit_recipe(
     }
     let lines: Vec<LineCredit> = lines
         .iter()
-        .enumerate()
-        .map(|(index, line)| credit_line(foods, rules, index, line, servings.servings(), beans))
+        .map(|line| credit_line(foods, rules, line, servings.servings(), beans))
         .collect();
     let mut credits = RecipeCredits {
         servings,
@@ -127,6 +126,11 @@ impl RecipeCredits {
             bounds.high = bounds.high.map(|_| (whole - other).max(low));
         }
         bounds
+    }
+
+    /// What is known to bear a mark in one serving, before rounding.
+    pub fn marked_exactly(&self, component: Component, mark: Mark) -> Decimal {
+        self.exact(component, |part| self.bears(part, mark))
     }
 
     fn bounds(&self, component: Component, low: Decimal) -> Bounds {

@@ -56,33 +56,33 @@ impl Bounds {
         }
     }
 
-    /// The share, from 0 to 1, of this figure in the sum of it and `rest`;
-    /// nothing when both may be zero and none is known to be more.
-    ///
-    /// ```
-    /// use engine::exact::Bounds;
-    /// use rust_decimal::Decimal;
-    /// let known = Bounds::exactly(Decimal::ONE);
-    /// let unknown = Bounds::at_least(Decimal::ONE);
-    /// // One part of at least two: at most a half, perhaps next to nothing.
-    /// let share = known.share_beside(unknown).unwrap();
-    /// assert_eq!(share.high, Some(Decimal::new(5, 1)));
-    /// assert_eq!(share.low, Decimal::ZERO);
-    /// ```
-    pub fn share_beside(self, rest: Self) -> Option<Self> {
-        if self.low + rest.low <= Decimal::ZERO {
-            return None;
+    /// The smaller of two figures.
+    pub fn min(self, other: Self) -> Self {
+        Self {
+            low: self.low.min(other.low),
+            high: match (self.high, other.high) {
+                (Some(a), Some(b)) => Some(a.min(b)),
+                (high, None) | (None, high) => high,
+            },
         }
-        let share = |part: Decimal, beside: Decimal| match part + beside {
-            whole if whole > Decimal::ZERO => part / whole,
-            _ => Decimal::ZERO,
-        };
-        Some(Self {
-            low: rest
-                .high
-                .map_or(Decimal::ZERO, |high| share(self.low, high)),
-            high: Some(self.high.map_or(Decimal::ONE, |high| share(high, rest.low))),
-        })
+    }
+
+    /// The larger of two figures.
+    pub fn max(self, other: Self) -> Self {
+        Self {
+            low: self.low.max(other.low),
+            high: self.high.zip(other.high).map(|(a, b)| a.max(b)),
+        }
+    }
+
+    /// What is left of the figure without `part`, of which it consists in part.
+    pub fn without(self, part: Self) -> Self {
+        let rest = (self.low - part.low).max(Decimal::ZERO);
+        if self.is_exact() && part.is_exact() {
+            Self::exactly(rest)
+        } else {
+            Self::at_least(rest)
+        }
     }
 }
 

@@ -120,4 +120,15 @@ impl PartialSum {
         self.unweighed += other.unweighed;
         self.missing += other.missing;
     }
+
+    /// What is left of the sum when `part`, terms that it holds, is taken out.
+    pub fn without(&self, part: &Self) -> Self {
+        Self {
+            known: self.known - part.known,
+            mass: self.mass - part.mass,
+            known_mass: self.known_mass - part.known_mass,
+            unweighed: self.unweighed.saturating_sub(part.unweighed),
+            missing: self.missing.saturating_sub(part.missing),
+        }
+    }
 }

@@ -2,7 +2,7 @@
 
 use crate::exact::{Digits, PartialSum, rounding::telling_digits};
 use crate::foods::NutrientId;
-use crate::rules::{Basis, Bound, DietarySpecification, Specifications};
+use crate::rules::{Basis, Bound, DietarySpecification, LeftOut, Specifications};
 use crate::week::{MealAverage, Service};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -57,7 +57,7 @@ fn finding(average: &MealAverage, rule: &DietarySpecification) -> Finding {
         missing: 1,
         ..PartialSum::default()
     };
-    let amount = average.amount(rule.nutrient).unwrap_or(unlisted);
+    let amount = average.counted(rule).unwrap_or(unlisted);
     let energy = average.amount(NutrientId::ENERGY).unwrap_or(unlisted);
     let figure = match rule.basis {
         Basis::PerMeal => Some(amount.known),
@@ -81,6 +81,21 @@ fn finding(average: &MealAverage, rule: &DietarySpecification) -> Finding {
 }
 
 impl MealAverage {
+    /// The average that a rule counts, if it was asked for: without fluid milk,
+    /// where the rule leaves it out.
+    fn counted(&self, rule: &DietarySpecification) -> Option<PartialSum> {
+        let amount = self.amount(rule.nutrient)?;
+        match rule.leaves_out {
+            None => Some(amount),
+            Some(LeftOut::FluidMilk) => {
+                let milk = self.fluid_milk.iter();
+                milk.filter(|row| row.nutrient == rule.nutrient)
+                    .map(|row| amount.without(&row.amount))
+                    .next()
+            }
+        }
+    }
+
     /// The average of one nutrient, if it was asked for.
     pub fn amount(&self, nutrient: NutrientId) -> Option<PartialSum> {
         self.nutrients
@@ -108,7 +123,7 @@ fn holds(figure: Decimal, rule: &DietarySpecification) -> bool {
 fn verdict(figure: Decimal, complete: bool, rule: &DietarySpecification) -> Verdict {
     let is_minimum = rule.bound == Bound::AtLeast;
     match (
-        holds(figure, rule),
+        rule.bound.holds(figure, rule.limit),
         complete || is_minimum,
         complete || !is_minimum,
     ) {

@@ -2,6 +2,8 @@
 
 mod carrier;
 mod check;
+mod pattern;
 
 pub use carrier::{Carrier, carriers};
 pub use check::{Finding, Verdict, check};
+pub use pattern::{CitedLimit, PatternCarrier, PatternFinding, PatternTables, check_pattern};

@@ -19,7 +19,7 @@ use crate::foods::{FoodTable, Provenance, SearchIndex, SynonymError};
 use crate::kitchen::FoodSafety;
 use crate::label::{LabelTables, LabelTexts};
 use crate::own_foods::{ImportError, OwnFood, entry};
-use crate::rules::Specifications;
+use crate::rules::{MealPatterns, OwnRules, Specifications, Switches, WeekRules};
 use crate::tables::TableError;
 use crate::uncertainty::Evidence;
 use crate::yields::{BasisWords, Treatments, TrimYields, YieldTable};
@@ -38,6 +38,10 @@ pub struct Reference {
     pub own_search: SearchIndex,
     /// Limits on the average meal.
     pub specifications: Specifications,
+    /// Amounts of meal components that meals and weeks must offer.
+    pub meal_patterns: MealPatterns,
+    /// Shares, options and product limits over a week.
+    pub week_rules: WeekRules,
     /// How foods credit toward meal components.
     pub credit_rules: CreditRules,
     /// The tables of Nutrition Facts.
@@ -120,6 +124,8 @@ impl Reference {
             own_search: SearchIndex::from_foods(&[], "")?,
             foods,
             specifications: Specifications::from_csv(rules::DIETARY_SPECIFICATIONS)?,
+            meal_patterns: MealPatterns::from_csv(rules::MEAL_PATTERNS)?,
+            week_rules: WeekRules::from_csv(rules::WEEK_RULES)?,
             credit_rules: CreditRules::committed()?,
             label: LabelTables::new(&LabelTexts::committed())?,
             allergen_terms: AllergenTerms::from_csv(rules::ALLERGEN_TERMS)?,
@@ -155,5 +161,30 @@ impl Reference {
         self.own_search = SearchIndex::from_foods(&foods, kitchen::SYNONYMS)?;
         self.foods = self.foods.with_own(entries);
         Ok(self)
+    }
+
+    /// Adds an office's own limits to the tables that came with the engine.
+    ///
+    /// # Errors
+    /// At the first row that cannot be used.
+    pub fn with_own_rules(mut self, own: &OwnRules) -> Result<Self, ReferenceError> {
+        if let Some(text) = &own.dietary_specifications {
+            self.specifications = self.specifications.and_own(text)?;
+        }
+        if let Some(text) = &own.meal_patterns {
+            self.meal_patterns = self.meal_patterns.and_own(text)?;
+        }
+        if let Some(text) = &own.week_rules {
+            self.week_rules = self.week_rules.and_own(text)?;
+        }
+        Ok(self)
+    }
+
+    /// Follows the readings of the rules that an office has chosen.
+    pub fn with_switches(mut self, switches: &Switches) -> Self {
+        self.specifications = self.specifications.with(switches.clone());
+        self.meal_patterns = self.meal_patterns.with(switches.clone());
+        self.week_rules = self.week_rules.with(switches.clone());
+        self
     }
 }

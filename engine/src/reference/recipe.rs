@@ -258,7 +258,6 @@ impl Reference {
     ) -> Option<RecipeCredits> {
         // What a person states for a line stands for all of its parts.
         let mut spoken_for = None;
-        let mut line_of = Vec::new();
         let mut credit_lines = Vec::new();
         for part in parts {
             let stated = &recipe.lines[part.line].correction.credits;
@@ -268,22 +267,17 @@ impl Reference {
             if !stated.is_empty() {
                 spoken_for = Some(part.line);
             }
-            line_of.push(part.line);
             credit_lines.push(CreditLine {
+                line: part.line,
                 food: part.food,
                 weight: part.weight,
-                measure: lines[part.line].measure_words(),
+                measure: lines[part.line].measure_of(part),
                 cooked_yield: None,
                 stated: stated.clone(),
             });
         }
         let rules = &self.credit_rules;
-        let mut credits =
-            credit_recipe(&self.foods, rules, &credit_lines, servings, recipe.beans).ok()?;
-        for credit in &mut credits.lines {
-            credit.line = line_of[credit.line];
-        }
-        Some(credits)
+        credit_recipe(&self.foods, rules, &credit_lines, servings, recipe.beans).ok()
     }
 
     fn allergens(
@@ -318,10 +312,11 @@ impl Reference {
 }
 
 impl LineStudy {
-    /// The dataset's words for the measure by which the line was weighed.
-    fn measure_words(&self) -> Option<String> {
+    /// Number of the measure by which the line was weighed, if it is a measure
+    /// of the food that `part` has in the dish.
+    fn measure_of(&self, part: &WeighedLine) -> Option<u16> {
         match &self.read.weight.as_ref().ok()?.route {
-            Route::Measure { measure } => Some(measure.words.clone()),
+            Route::Measure { measure } if part.food == self.read.food => Some(measure.number),
             _ => None,
         }
     }

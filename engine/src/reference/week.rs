@@ -3,14 +3,14 @@
 use super::{RecipeStudy, Reference};
 use crate::analysis::RecipeAnalysis;
 use crate::book::Book;
-use crate::findings::{Finding, check};
+use crate::findings::{Finding, PatternFinding, PatternTables, check, check_pattern};
 use crate::foods::NutrientId;
 use crate::recipe::RecipeId;
 use crate::rules::Basis;
 use crate::uncertainty::{
     Composition, Evidence, Likelihood, Uncertainty, likelihood, of_amount, of_share_of_energy,
 };
-use crate::week::{MealAverage, ServedRecipe, Service, Week, WeekError, average};
+use crate::week::{CreditedRecipe, MealAverage, ServedRecipe, Service, Week, WeekError, average};
 use serde::Serialize;
 
 /// All services of a week.
@@ -29,6 +29,8 @@ pub struct ServiceStudy {
     pub average: MealAverage,
     /// Requirements on the average meal.
     pub findings: Vec<SureFinding>,
+    /// Requirements on what the meals offer.
+    pub pattern: Vec<PatternFinding>,
 }
 
 /// A finding with what is known of its uncertainty.
@@ -55,6 +57,16 @@ pub(super) fn served<'a>(studies: &'a [(RecipeId, RecipeStudy)]) -> Vec<ServedRe
     served
 }
 
+/// The credits of a book's recipes, sorted by name.
+fn credited<'a>(studies: &'a [(RecipeId, RecipeStudy)]) -> Vec<CreditedRecipe<'a>> {
+    let mut credited: Vec<CreditedRecipe<'a>> = studies
+        .iter()
+        .filter_map(|(id, study)| Some((id, study.credits.as_ref()?)))
+        .collect();
+    credited.sort_by_key(|(id, _)| *id);
+    credited
+}
+
 impl Reference {
     /// Studies a week with the recipes of its book.
     ///
@@ -77,18 +89,36 @@ impl Reference {
         studies: &[(RecipeId, RecipeStudy)],
     ) -> Result<WeekStudy, WeekError> {
         let served = served(studies);
+        let credited = credited(studies);
+        let tables = PatternTables {
+            foods: &self.foods,
+            definitions: &self.credit_rules.definitions,
+            patterns: &self.meal_patterns,
+            rules: &self.week_rules,
+        };
         let nutrients: Vec<NutrientId> = self.foods.nutrients().iter().map(|n| n.id).collect();
         let services = week
             .services()
             .iter()
             .map(|service| {
-                let average = average(week, service, &served, &nutrients)?;
+                let average = average(week, service, &served, &nutrients)?.with_fluid_milk(
+                    &self.foods,
+                    &self.credit_rules.definitions,
+                    week,
+                    &credited,
+                    &self.specifications.leaving_out_milk(),
+                );
                 let composition = composition(week, service, &average, studies);
                 let findings = check(&average, &self.specifications)
                     .into_iter()
                     .map(|finding| self.sure(finding, &composition))
                     .collect();
-                Ok(ServiceStudy { average, findings })
+                let pattern = check_pattern(&tables, week, service, &credited)?;
+                Ok(ServiceStudy {
+                    average,
+                    findings,
+                    pattern,
+                })
             })
             .collect::<Result<_, WeekError>>()?;
         Ok(WeekStudy { services })
@@ -119,6 +149,10 @@ impl Reference {
         composition: &Composition,
     ) -> Option<Uncertainty> {
         let (foods, rule) = (&self.foods, &finding.rule);
+        if rule.leaves_out.is_some() {
+            // The composition does not tell fluid milk from milk in dishes.
+            return None;
+        }
         match rule.basis {
             Basis::PerMeal => Some(of_amount(foods, evidence, composition, rule.nutrient)),
             Basis::ShareOfEnergy => of_share_of_energy(

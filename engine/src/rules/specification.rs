@@ -1,8 +1,9 @@
 //! Dietary specifications: limits on the average meal of a week.
 
+use super::dated::{Condition, Dated, DatedTable, Switches};
 use crate::exact::rounding::guarded;
 use crate::foods::NutrientId;
-use crate::tables::{self, Row, TableError};
+use crate::tables::TableError;
 use crate::week::{Date, GradeGroup, MealKind, Service};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -45,6 +46,14 @@ impl Bound {
     }
 }
 
+/// What the figure leaves out.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum LeftOut {
+    /// What fluid milk brings.
+    #[serde(rename = "fluid milk")]
+    FluidMilk,
+}
+
 /// One limit, as a row of the table.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub struct DietarySpecification {
@@ -64,10 +73,14 @@ pub struct DietarySpecification {
     pub limit: Decimal,
     /// kcal, mg or percent.
     pub unit: String,
+    /// What the figure leaves out.
+    pub leaves_out: Option<LeftOut>,
     /// First day in force.
     pub from: Date,
     /// Last day in force; open where none is set.
     pub until: Option<Date>,
+    /// Only with a switch in this state.
+    pub only_when: Option<Condition>,
     /// Where the rule stands.
     pub paragraph: String,
     /// Where the figure was read.
@@ -78,57 +91,59 @@ pub struct DietarySpecification {
     pub words: String,
 }
 
-impl DietarySpecification {
-    fn in_force(&self, date: Date) -> bool {
-        self.from <= date && self.until.is_none_or(|until| date <= until)
+impl Dated for DietarySpecification {
+    fn from(&self) -> Date {
+        self.from
     }
 
-    /// Two rows speak of the same limit when these agree.
-    fn subject(&self) -> (MealKind, &GradeGroup, NutrientId, Basis, bool) {
-        let is_minimum = self.bound == Bound::AtLeast;
-        (
-            self.meal,
-            &self.group,
-            self.nutrient,
-            self.basis,
-            is_minimum,
-        )
+    fn until(&self) -> Option<Date> {
+        self.until
     }
 
-    fn overlaps(&self, other: &Self) -> bool {
-        self.subject() == other.subject()
-            && self.until.is_none_or(|until| other.from <= until)
-            && other.until.is_none_or(|until| self.from <= until)
+    fn only_when(&self) -> Option<&Condition> {
+        self.only_when.as_ref()
+    }
+
+    fn same_limit(&self, other: &Self) -> bool {
+        let subject = |row: &Self| {
+            let is_minimum = row.bound == Bound::AtLeast;
+            (row.meal, row.nutrient, row.basis, is_minimum)
+        };
+        subject(self) == subject(other) && self.group == other.group
+    }
+
+    fn problem(&self) -> Option<String> {
+        (self.basis == Basis::ShareOfEnergy && self.kcal_per_gram.is_none())
+            .then(|| "a share of energy needs kcal_per_gram: enter 9 for fat, 4 for sugars".into())
     }
 }
 
 /// The table of dietary specifications.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Specifications(Vec<DietarySpecification>);
-
-const TABLE: &str = "dietary_specifications";
+pub struct Specifications(DatedTable<DietarySpecification>);
 
 impl Specifications {
-    /// Reads the table.
+    /// Reads the table; all switches are on.
     ///
     /// # Errors
     /// When a row is incomplete, or two rows on the same limit are in force on
     /// the same day.
     pub fn from_csv(text: &str) -> Result<Self, TableError> {
-        let rows: Vec<Row<DietarySpecification>> = tables::read(TABLE, text)?;
-        for (index, Row { line, row }) in rows.iter().enumerate() {
-            check(row).map_err(|problem| problem_at(*line, problem))?;
-            if let Some(other) = rows[..index].iter().find(|other| row.overlaps(&other.row)) {
-                return Err(problem_at(
-                    *line,
-                    format!(
-                        "in force on the same days as line {}: end one on the day before the other begins",
-                        other.line
-                    ),
-                ));
-            }
-        }
-        Ok(Self(rows.into_iter().map(|row| row.row).collect()))
+        DatedTable::from_csv("dietary_specifications", text).map(Self)
+    }
+
+    /// Adds an office's own limits, in the same form. They stand beside the
+    /// others, also on the same nutrient.
+    ///
+    /// # Errors
+    /// As [`Self::from_csv`].
+    pub fn and_own(self, text: &str) -> Result<Self, TableError> {
+        self.0.and_own("own dietary limits", text).map(Self)
+    }
+
+    /// The same table with the switches as an office has set them.
+    pub fn with(self, switches: Switches) -> Self {
+        Self(self.0.with(switches))
     }
 
     /// The limits for a service on a date.
@@ -137,15 +152,27 @@ impl Specifications {
         service: &'a Service,
         date: Date,
     ) -> impl Iterator<Item = &'a DietarySpecification> {
-        self.0.iter().filter(move |row| {
-            row.meal == service.kind && row.group == service.group && row.in_force(date)
-        })
+        self.0
+            .in_force(date)
+            .filter(move |row| row.meal == service.kind && row.group == service.group)
+    }
+
+    /// The nutrients of which some limit leaves out what fluid milk brings.
+    pub fn leaving_out_milk(&self) -> Vec<NutrientId> {
+        let rows = self.0.rows().iter();
+        let mut nutrients: Vec<NutrientId> = rows
+            .filter(|row| row.leaves_out == Some(LeftOut::FluidMilk))
+            .map(|row| row.nutrient)
+            .collect();
+        nutrients.sort();
+        nutrients.dedup();
+        nutrients
     }
 
     /// The groups that have limits for a meal, in table order.
     pub fn groups(&self, meal: MealKind) -> Vec<GradeGroup> {
         let mut groups: Vec<GradeGroup> = Vec::new();
-        for row in self.0.iter().filter(|row| row.meal == meal) {
+        for row in self.0.rows().iter().filter(|row| row.meal == meal) {
             if !groups.contains(&row.group) {
                 groups.push(row.group.clone());
             }
@@ -154,32 +181,11 @@ impl Specifications {
     }
 }
 
-fn problem_at(line: u64, problem: String) -> TableError {
-    TableError {
-        table: TABLE.to_owned(),
-        line,
-        problem,
-    }
-}
-
-fn check(row: &DietarySpecification) -> Result<(), String> {
-    if row.basis == Basis::ShareOfEnergy && row.kcal_per_gram.is_none() {
-        return Err("a share of energy needs kcal_per_gram: enter 9 for fat, 4 for sugars".into());
-    }
-    match row.until {
-        Some(until) if until < row.from => Err(format!(
-            "ends on {until}, before it begins on {}: exchange the dates",
-            row.from
-        )),
-        _ => Ok(()),
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
-    const HEADER: &str = "meal,group,nutrient,basis,kcal_per_gram,bound,limit,unit,from,until,paragraph,source,status,words";
+    const HEADER: &str = "meal,group,nutrient,basis,kcal_per_gram,bound,limit,unit,leaves_out,from,until,only_when,paragraph,source,status,words";
 
     fn table(rows: &[&str]) -> Result<Specifications, TableError> {
         Specifications::from_csv(&format!("{HEADER}\n{}\n", rows.join("\n")))
@@ -189,37 +195,79 @@ mod tests {
     fn the_committed_table_reads() {
         let table = Specifications::from_csv(nutrient_data::rules::DIETARY_SPECIFICATIONS).unwrap();
         let groups = table.groups(MealKind::Lunch);
-        assert_eq!(groups.len(), 3);
+        let names: Vec<&str> = groups.iter().map(|group| group.0.as_str()).collect();
+        assert_eq!(names, ["K-5", "6-8", "9-12", "K-8"]);
     }
 
     #[test]
     fn overlapping_dates_are_refused() {
         let error = table(&[
-            "lunch,K-5,307,per meal,,at most,1110,mg,2024-07-01,2027-07-01,p,s,verified,sodium",
-            "lunch,K-5,307,per meal,,at most,935,mg,2027-07-01,,p,s,verified,sodium",
+            "lunch,K-5,307,per meal,,at most,1110,mg,,2024-07-01,2027-07-01,,p,s,verified,sodium",
+            "lunch,K-5,307,per meal,,at most,935,mg,,2027-07-01,,,p,s,verified,sodium",
         ])
         .unwrap_err();
         assert_eq!(error.line, 3);
         assert!(error.to_string().contains("line 2"), "{error}");
     }
 
+    /// Whole Milk for Healthy Kids Act of 2025, signed on 14 January 2026: from
+    /// that day saturated fat at lunch leaves out fluid milk, unless the office
+    /// turns the Act off.
+    #[test]
+    fn the_act_is_a_dated_row_with_a_switch() {
+        let table = Specifications::from_csv(nutrient_data::rules::DIETARY_SPECIFICATIONS).unwrap();
+        let mut off = Switches::default();
+        off.set("whole milk act", false);
+        let lunch = Service {
+            kind: MealKind::Lunch,
+            group: GradeGroup("K-5".into()),
+        };
+        for (table, date, left_out) in [
+            (&table, "2026-01-13", None),
+            (&table, "2026-01-14", Some(LeftOut::FluidMilk)),
+            (&table.clone().with(off), "2026-01-14", None),
+        ] {
+            let fat: Vec<_> = table
+                .in_force(&lunch, date.parse().unwrap())
+                .filter(|row| row.nutrient == NutrientId::SATURATED_FAT)
+                .map(|row| row.leaves_out)
+                .collect();
+            assert_eq!(fat, [left_out], "{date}");
+        }
+    }
+
+    #[test]
+    fn an_office_adds_its_own_limits() {
+        let table = Specifications::from_csv(nutrient_data::rules::DIETARY_SPECIFICATIONS).unwrap();
+        let own = "lunch,K-5,307,per meal,,at most,900,mg,,2026-08-01,,,board policy,s,own,sodium";
+        let table = table.and_own(&format!("{HEADER}\n{own}\n")).unwrap();
+        let lunch = Service {
+            kind: MealKind::Lunch,
+            group: GradeGroup("K-5".into()),
+        };
+        let sodium = table
+            .in_force(&lunch, "2026-11-30".parse().unwrap())
+            .filter(|row| row.nutrient == NutrientId::SODIUM);
+        assert_eq!(sodium.count(), 2);
+    }
+
     #[test]
     fn damaged_rows_name_their_line() {
         for (row, word) in [
             (
-                "lunch,K-5,307,per meal,,at most,much,mg,2024-07-01,,p,s,v,w",
+                "lunch,K-5,307,per meal,,at most,much,mg,,2024-07-01,,,p,s,v,w",
                 "limit",
             ),
             (
-                "lunch,K-5,307,per meal,,at most,1,mg,2024-02-30,,p,s,v,w",
+                "lunch,K-5,307,per meal,,at most,1,mg,,2024-02-30,,,p,s,v,w",
                 "calendar",
             ),
             (
-                "lunch,K-5,606,share of energy,,below,10,%,2024-07-01,,p,s,v,w",
+                "lunch,K-5,606,share of energy,,below,10,%,,2024-07-01,,,p,s,v,w",
                 "kcal_per_gram",
             ),
             (
-                "lunch,K-5,307,per meal,,at most,1,mg,2024-07-01,2023-07-01,p,s,v,w",
+                "lunch,K-5,307,per meal,,at most,1,mg,,2024-07-01,2023-07-01,,p,s,v,w",
                 "exchange",
             ),
             ("lunch,K-5,307,per meal", "columns"),

@@ -48,6 +48,8 @@ pub struct MealAverage {
     pub planned_meals: Servings,
     /// One average per nutrient asked for.
     pub nutrients: Vec<NutrientAverage>,
+    /// What fluid milk brings of them, as far as that was asked for.
+    pub fluid_milk: Vec<NutrientAverage>,
 }
 
 /// Why a week cannot be averaged.
@@ -187,6 +189,7 @@ pub fn average(
         days,
         planned_meals,
         nutrients,
+        fluid_milk: Vec::new(),
     })
 }
 

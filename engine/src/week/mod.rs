@@ -3,7 +3,9 @@
 mod average;
 mod date;
 mod model;
+mod served;
 
 pub use average::{MealAverage, NutrientAverage, ServedRecipe, Service, WeekError, average};
 pub use date::{Date, DateError};
 pub use model::{Choice, Day, GradeGroup, Meal, MealKind, Offer, Week, WeekId};
+pub use served::{Counted, CreditedRecipe, counted, credits_of};
