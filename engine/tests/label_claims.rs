@@ -59,6 +59,7 @@ fn food(weight: &str, values: &str) -> RecipeAnalysis {
     RecipeAnalysis {
         servings: Servings::new(Decimal::ONE),
         mass: whole,
+        mass_measured: false,
         unknown_lines: Vec::new(),
         totals: [204, 208, 307, 601, 605, 606].map(total).to_vec(),
     }

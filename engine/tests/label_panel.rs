@@ -29,6 +29,7 @@ fn recipe(servings: &str, totals: &[(u16, PartialSum)]) -> RecipeAnalysis {
     RecipeAnalysis {
         servings: Servings::new(dec(servings)),
         mass: Grams::new(Decimal::ONE_HUNDRED),
+        mass_measured: false,
         unknown_lines: Vec::new(),
         totals: totals
             .iter()
@@ -259,8 +260,16 @@ fn a_line_without_weight_leaves_the_serving_weight_open() {
         serving_words: "1 cup".into(),
         ..PanelOptions::default()
     };
-    let panel = nutrition_facts(&recipe("8", &[(204, sum)]), &tables(), &options);
+    let tables = tables();
+    let recipe = recipe("8", &[(204, sum)]);
+    let panel = nutrition_facts(&recipe, &tables, &options);
     assert_eq!(panel.serving_size, "1 cup (weight not known)");
+    assert!(panel.notes[1].words.contains("weigh the finished batch"));
+    // Weighing the finished batch settles it.
+    let weighed = recipe.with_finished_mass(Grams::new(dec("720")));
+    let panel = nutrition_facts(&weighed, &tables, &options);
+    assert_eq!(panel.serving_size, "1 cup (90 g)");
+    assert_eq!(panel.notes.len(), 1);
 }
 
 /// Fourteen of the fifteen nutrients at nought, total carbohydrate at 12 g.

@@ -129,6 +129,7 @@ fn food(weight: Decimal, amount: impl Fn(NutrientId) -> Decimal) -> RecipeAnalys
     RecipeAnalysis {
         servings: Servings::new(Decimal::ONE),
         mass: Grams::new(weight),
+        mass_measured: false,
         unknown_lines: Vec::new(),
         totals: ids
             .into_iter()

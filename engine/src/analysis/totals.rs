@@ -30,6 +30,8 @@ pub struct RecipeAnalysis {
     /// Mass of the finished batch: as measured, or that of all lines with a
     /// known mass.
     pub mass: Grams,
+    /// Whether that was measured.
+    pub mass_measured: bool,
     /// Lines that have no known food or no known mass.
     pub unknown_lines: Vec<usize>,
     /// One total per nutrient, in the table's order.
@@ -86,12 +88,21 @@ impl RecipeAnalysis {
     /// contains stays, what 100 g contain changes.
     pub fn with_finished_mass(mut self, mass: Grams) -> Self {
         self.mass = mass;
+        self.mass_measured = true;
         self
     }
 
     /// Weight of one serving.
     pub fn serving_mass(&self) -> Grams {
         self.mass / self.servings.servings()
+    }
+
+    /// Weight of one serving where it is sure: measured, or the sum of lines
+    /// that all have a weight.
+    pub fn sure_serving_mass(&self) -> Option<Grams> {
+        let all_weighed = self.totals.iter().all(|row| row.total.unweighed == 0);
+        Some(self.serving_mass())
+            .filter(|mass| (self.mass_measured || all_weighed) && *mass > Grams::ZERO)
     }
 }
 
@@ -118,6 +129,7 @@ pub fn analyse(
     Ok(RecipeAnalysis {
         servings,
         mass: lines.iter().filter_map(|line| line.weight).sum(),
+        mass_measured: false,
         unknown_lines: unknown_lines(lines),
         totals,
     })

@@ -123,17 +123,10 @@ impl Measured<'_> {
         }
     }
 
-    /// The stated weight of a serving, or that of its ingredients if every one
-    /// has a weight.
+    /// The stated weight of a serving, or the recipe's own where it is sure.
     fn weight(&self) -> Result<Grams, Missing> {
-        let all_weighed = self
-            .analysis
-            .totals
-            .iter()
-            .all(|row| row.total.unweighed == 0);
         self.serving_weight
-            .or_else(|| Some(self.analysis.serving_mass()).filter(|_| all_weighed))
-            .filter(|weight| *weight > Grams::ZERO)
+            .or_else(|| self.analysis.sure_serving_mass())
             .ok_or(Missing::ServingWeight { food: self.which })
     }
 }

@@ -58,8 +58,8 @@ pub struct ClaimOptions {
     /// Whether that is two tablespoons or less, which makes it small whatever
     /// it weighs.
     pub two_tablespoons_or_less: bool,
-    /// Weight of one serving as served; the ingredients' weight where none is
-    /// given.
+    /// Weight of one serving as served; the recipe's own, where that is sure,
+    /// if none is given.
     pub serving_weight: Option<Grams>,
     /// What is said of its ingredients.
     pub ingredients: Vec<StatedIngredient>,
@@ -70,7 +70,7 @@ pub struct ClaimOptions {
 pub struct ReferenceFood<'a> {
     /// Its figures.
     pub analysis: &'a RecipeAnalysis,
-    /// Weight of one of its servings as served; the ingredients' weight where
+    /// Weight of one of its servings as served; its own, where that is sure, if
     /// none is given.
     pub serving_weight: Option<Grams>,
 }

@@ -10,7 +10,7 @@ use super::{
 use crate::analysis::RecipeAnalysis;
 use crate::exact::{FigureStatus, PartialSum, rounding::guarded};
 use crate::foods::NutrientId;
-use crate::units::{Grams, Servings};
+use crate::units::Servings;
 use rust_decimal::Decimal;
 
 /// The Nutrition Facts panel of one serving of a recipe.
@@ -65,7 +65,7 @@ pub fn nutrition_facts(
         rows,
         insignificant: insignificant(tables, &left_out),
         footnote: tables.statements.footnote(options.audience).clone(),
-        notes: notes(tables, options),
+        notes: notes(analysis, tables, options),
         simplified_allowed,
         problems,
     }
@@ -130,7 +130,7 @@ fn servings_words(tables: &LabelTables, servings: Servings) -> String {
 fn serving_size(analysis: &RecipeAnalysis, tables: &LabelTables, options: &PanelOptions) -> String {
     let weight = options
         .weight_as_served()
-        .or_else(|| ingredients_weight(analysis))
+        .or_else(|| analysis.sure_serving_mass())
         .map(|weight| tables.serving_weight().print(weight.grams()).with_unit("g"));
     match (options.serving_words.trim(), weight) {
         ("", Some(weight)) => weight,
@@ -138,12 +138,6 @@ fn serving_size(analysis: &RecipeAnalysis, tables: &LabelTables, options: &Panel
         (words, Some(weight)) => format!("{words} ({weight})"),
         (words, None) => format!("{words} (weight {NOT_KNOWN})"),
     }
-}
-
-/// Nothing when a line has no weight, for the sum would be too small.
-fn ingredients_weight(analysis: &RecipeAnalysis) -> Option<Grams> {
-    let all_weighed = analysis.totals.iter().all(|row| row.total.unweighed == 0);
-    Some(analysis.serving_mass()).filter(|mass| all_weighed && *mass > Grams::ZERO)
 }
 
 fn insignificant(tables: &LabelTables, left_out: &[&LabelNutrient]) -> Option<String> {
@@ -157,14 +151,16 @@ fn insignificant(tables: &LabelTables, left_out: &[&LabelNutrient]) -> Option<St
     Some(tables.statements.insignificant.words.replace("{}", &list))
 }
 
-fn notes(tables: &LabelTables, options: &PanelOptions) -> Vec<Statement> {
+fn notes(
+    analysis: &RecipeAnalysis,
+    tables: &LabelTables,
+    options: &PanelOptions,
+) -> Vec<Statement> {
     let statements = &tables.statements;
     [
         Some(&statements.exempt),
         (options.audience == Audience::OneToThree).then_some(&statements.protein_percent),
-        options
-            .weight_as_served()
-            .is_none()
+        (options.weight_as_served().is_none() && !analysis.mass_measured)
             .then_some(&statements.ingredient_weight),
     ]
     .into_iter()

@@ -39,8 +39,8 @@ pub enum Content {
 pub struct PanelOptions {
     /// Words for one serving: "1 cup"; may be empty.
     pub serving_words: String,
-    /// Weight of one serving as served; the ingredients' weight where none is
-    /// given.
+    /// Weight of one serving as served; the recipe's own, where that is sure,
+    /// if none is given.
     pub serving_weight: Option<Grams>,
     /// Servings in one container; the recipe's where none is given.
     pub servings_per_container: Option<Servings>,
@@ -84,7 +84,7 @@ impl fmt::Display for PanelProblem {
             ),
             Self::NoWeight(weight) => write!(
                 out,
-                "A serving cannot weigh {} g: enter its weight as served. The ingredients' weight is used.",
+                "A serving cannot weigh {} g: enter its weight as served. The recipe's own weight is used.",
                 weight.grams()
             ),
             Self::NotOnLabels(nutrient) => write!(

@@ -14,6 +14,7 @@ pub use sub_recipe::SubRecipeProblem;
 pub use week::{ServiceStudy, SureFinding, WeekStudy};
 
 use crate::allergens::AllergenTerms;
+use crate::claims::{ClaimTables, ClaimTexts};
 use crate::components::CreditRules;
 use crate::foods::{FoodTable, Provenance, SearchIndex, SynonymError};
 use crate::kitchen::FoodSafety;
@@ -46,6 +47,8 @@ pub struct Reference {
     pub credit_rules: CreditRules,
     /// The tables of Nutrition Facts.
     pub label: LabelTables,
+    /// Criteria of nutrient content claims.
+    pub claims: ClaimTables,
     /// Words that point to allergens.
     pub allergen_terms: AllergenTerms,
     /// Cooking and holding temperatures.
@@ -128,6 +131,7 @@ impl Reference {
             week_rules: WeekRules::from_csv(rules::WEEK_RULES)?,
             credit_rules: CreditRules::committed()?,
             label: LabelTables::new(&LabelTexts::committed())?,
+            claims: ClaimTables::new(&ClaimTexts::committed())?,
             allergen_terms: AllergenTerms::from_csv(rules::ALLERGEN_TERMS)?,
             food_safety: FoodSafety::from_csv(rules::FOOD_SAFETY)?,
             basis_words: BasisWords::from_csv(kitchen::AMOUNT_BASIS)?,
