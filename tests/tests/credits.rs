@@ -13,6 +13,7 @@ use engine::units::{Grams, Servings};
 use gramwright_tests::fixtures::foods;
 use rust_decimal::Decimal;
 use serde::Deserialize;
+use std::collections::BTreeSet;
 
 fn rules() -> CreditRules {
     CreditRules::committed().expect("the committed tables of crediting")
@@ -283,6 +284,55 @@ fn exhibit_a_agrees_with_a_second_typing() {
         }
     }
     assert_eq!(compared, table.rows().len(), "no row is left uncompared");
+}
+
+#[derive(Deserialize)]
+struct ComponentOfFood {
+    food: u32,
+    words: String,
+    component: Option<Component>,
+}
+
+/// Toward what a food credits, by published lists; an empty cell means that it
+/// is known to credit nothing.
+#[test]
+fn foods_credit_toward_their_component() {
+    let table: Vec<tables::Row<ComponentOfFood>> = tables::read(
+        "component_foods",
+        include_str!("../data/component_foods.csv"),
+    )
+    .unwrap();
+    for case in table.into_iter().map(|row| row.row) {
+        let credits = credit(&[line(case.food, "1000")], 1, BeansRole::Vegetable);
+        let found = credits.lines[0].parts.first().map(|part| part.component);
+        let reason = &credits.lines[0].reason;
+        assert_eq!(found, case.component, "{}: {reason}", case.words);
+        assert_eq!(credits.lines[0].unknown, None, "{}: {reason}", case.words);
+    }
+}
+
+/// A rule behind a wider one would never be asked.
+#[test]
+fn every_rule_decides_for_some_food() {
+    let rules = rules();
+    let decided: BTreeSet<&str> = foods()
+        .foods()
+        .iter()
+        .flat_map(|food| {
+            [BeansRole::Vegetable, BeansRole::MeatAlternate]
+                .map(|role| rules.list.rule_for(food, role))
+        })
+        .flatten()
+        .map(|rule| rule.id.as_str())
+        .collect();
+    let idle: Vec<&str> = rules
+        .list
+        .rules()
+        .iter()
+        .map(|rule| rule.id.as_str())
+        .filter(|id| !decided.contains(id))
+        .collect();
+    assert!(idle.is_empty(), "{idle:?}");
 }
 
 #[test]

@@ -304,6 +304,55 @@ fn each_requirement_can_be_missed() {
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
 
+/// 226.20, mirrored in 210.10(o)(3) and (p): juice at one meal or snack of a
+/// day, and a whole grain-rich grain at one at least.
+#[test]
+fn some_limits_look_at_all_meals_of_a_day() {
+    let foods = foods_with_own();
+    let rules = CreditRules::committed().unwrap();
+    let recipes = recipes(&foods, &rules);
+    let by_name: Vec<CreditedRecipe> = recipes.iter().map(|(id, credits)| (id, credits)).collect();
+    let tables = PatternTables {
+        foods: &foods,
+        definitions: &rules.definitions,
+        patterns: &MealPatterns::from_csv(MEAL_PATTERNS).unwrap(),
+        rules: &WeekRules::from_csv(WEEK_RULES).unwrap(),
+    };
+    let supper = service("supper ages 3-5");
+    let start = START.parse().unwrap();
+    for (supper_changes, snack_offer, missed) in [
+        (
+            "mon fruit = quarter cup of juice",
+            "snack juice",
+            "mon meals and snacks of the day, for this group, with juice",
+        ),
+        ("mon fruit = quarter cup of juice", "toast", ""),
+        ("mon bread = white bread", "toast", ""),
+        (
+            "mon bread = white bread",
+            "snack juice",
+            "mon meals and snacks of the day, for this group, with a whole grain-rich grain",
+        ),
+    ] {
+        let mut menu = base("supper ages 3-5");
+        change(&mut menu, supper_changes);
+        let mut week_of_both = week(&supper, start, &menu);
+        let mut snacks = Menu::new();
+        every_day(&mut snacks, snack_offer);
+        let snack = week(&service("snack ages 3-5"), start, &snacks);
+        for (day, more) in week_of_both.days.iter_mut().zip(snack.days) {
+            day.meals.extend(more.meals);
+        }
+        let findings = check_pattern(&tables, &week_of_both, &supper, &by_name).unwrap();
+        let found: Vec<String> = findings
+            .iter()
+            .filter(|finding| finding.verdict == Verdict::Missed)
+            .map(|finding| name(finding, start))
+            .collect();
+        assert_eq!(found, names(missed), "{supper_changes}, {snack_offer}");
+    }
+}
+
 /// Whole Milk for Healthy Kids Act of 2025: from 14 January 2026 the saturated
 /// fat in fluid milk is left out of the test at lunch, and its calories stay.
 ///
