@@ -2,6 +2,7 @@
 
 use crate::own_foods::OwnFood;
 use crate::recipe::{Recipe, RecipeId};
+use crate::rules::{OwnRules, Switches};
 use crate::week::{Week, WeekId};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
@@ -25,6 +26,12 @@ pub struct Book {
     /// Foods of the office's own.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub own_foods: Vec<OwnFood>,
+    /// Limits of the office's own, a local wellness policy for one.
+    #[serde(default)]
+    pub own_rules: OwnRules,
+    /// How the office reads rules that are not settled.
+    #[serde(default)]
+    pub switches: Switches,
 }
 
 /// Why a book cannot be used.
@@ -78,6 +85,8 @@ impl Book {
             recipes: Vec::new(),
             weeks: Vec::new(),
             own_foods: Vec::new(),
+            own_rules: OwnRules::default(),
+            switches: Switches::default(),
         }
     }
 

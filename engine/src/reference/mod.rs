@@ -14,6 +14,7 @@ pub use sub_recipe::SubRecipeProblem;
 pub use week::{ServiceStudy, SureFinding, WeekStudy};
 
 use crate::allergens::AllergenTerms;
+use crate::book::Book;
 use crate::claims::{ClaimTables, ClaimTexts};
 use crate::components::CreditRules;
 use crate::foods::{FoodTable, Provenance, SearchIndex, SynonymError};
@@ -27,6 +28,7 @@ use crate::yields::{BasisWords, Treatments, TrimYields, YieldTable};
 use nutrient_data::format::AssetError;
 use nutrient_data::{kitchen, rules};
 use std::fmt;
+use std::sync::Arc;
 
 /// The dataset, the office's own foods, and all tables, read and checked.
 #[derive(Debug, Clone)]
@@ -34,9 +36,9 @@ pub struct Reference {
     /// Foods with their values.
     pub foods: FoodTable,
     /// Search over the dataset's foods.
-    pub search: SearchIndex,
+    pub search: Arc<SearchIndex>,
     /// Search over the office's own foods.
-    pub own_search: SearchIndex,
+    pub own_search: Arc<SearchIndex>,
     /// Limits on the average meal.
     pub specifications: Specifications,
     /// Amounts of meal components that meals and weeks must offer.
@@ -62,7 +64,7 @@ pub struct Reference {
     /// What drains, rinses or fries away.
     pub treatments: Treatments,
     /// Standard errors; nothing until [`Self::with_provenance`].
-    pub evidence: Option<Evidence>,
+    pub evidence: Option<Arc<Evidence>>,
 }
 
 /// Why the reference cannot be made.
@@ -123,8 +125,8 @@ impl Reference {
     pub fn committed(foods_asset: &[u8]) -> Result<Self, ReferenceError> {
         let foods = FoodTable::from_asset(foods_asset)?;
         Ok(Self {
-            search: SearchIndex::build(&foods, kitchen::SYNONYMS)?,
-            own_search: SearchIndex::from_foods(&[], "")?,
+            search: Arc::new(SearchIndex::build(&foods, kitchen::SYNONYMS)?),
+            own_search: Arc::new(SearchIndex::from_foods(&[], "")?),
             foods,
             specifications: Specifications::from_csv(rules::DIETARY_SPECIFICATIONS)?,
             meal_patterns: MealPatterns::from_csv(rules::MEAL_PATTERNS)?,
@@ -148,8 +150,21 @@ impl Reference {
     /// When the asset is damaged.
     pub fn with_provenance(mut self, asset: &[u8]) -> Result<Self, ReferenceError> {
         let provenance = Provenance::from_asset(asset)?;
-        self.evidence = Some(Evidence::new(&self.foods, provenance));
+        self.evidence = Some(Arc::new(Evidence::new(&self.foods, provenance)));
         Ok(self)
+    }
+
+    /// The same tables with a book's own foods, own limits and choices of how
+    /// to read the rules. `self` must be without any of these.
+    ///
+    /// # Errors
+    /// At the first food or row that cannot be used.
+    pub fn for_book(&self, book: &Book) -> Result<Self, ReferenceError> {
+        Ok(self
+            .clone()
+            .with_own_foods(&book.own_foods)?
+            .with_own_rules(&book.own_rules)?
+            .with_switches(&book.switches))
     }
 
     /// Takes these foods of the office's own in place of any before.
@@ -162,7 +177,7 @@ impl Reference {
             .map(|food| entry(food, &self.label))
             .collect::<Result<Vec<_>, _>>()?;
         let foods: Vec<_> = entries.iter().map(|entry| entry.food.clone()).collect();
-        self.own_search = SearchIndex::from_foods(&foods, kitchen::SYNONYMS)?;
+        self.own_search = Arc::new(SearchIndex::from_foods(&foods, kitchen::SYNONYMS)?);
         self.foods = self.foods.with_own(entries);
         Ok(self)
     }
