@@ -33,6 +33,9 @@ pub enum Doubt {
         /// From 0 to 100.
         confidence: u8,
     },
+    /// The line may name several foods; only one is taken. Each belongs on a
+    /// line of its own.
+    SeveralFoods,
     /// This food was taken before a slightly better match, since the other
     /// has no measure for the line's unit.
     TakenAsWeighable {

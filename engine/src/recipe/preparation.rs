@@ -60,3 +60,10 @@ pub(crate) fn stem(word: &str) -> String {
         _ => vocabulary::singular(&lowered),
     }
 }
+
+/// Whether a word tells thick pieces from thin ones, and so measures apart.
+pub(crate) fn is_thickness(word: &str) -> bool {
+    ["thin", "thick"]
+        .iter()
+        .any(|one| one.eq_ignore_ascii_case(word))
+}

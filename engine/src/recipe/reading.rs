@@ -2,9 +2,11 @@
 
 use super::doubt::Doubt;
 use super::line::{LineAmount, LineKind, LineReading, read_line};
+use super::preparation::{self, Role};
 use super::weigh::{Route, WeighProblem, Weighed, weigh, weigh_unknown};
 use super::{Correction, RecipeLine, WeighedLine};
 use crate::foods::{FoodId, FoodMatch, FoodMatcher, FoodTable};
+use crate::units::Unit;
 use serde::Serialize;
 
 /// Foods proposed for a line.
@@ -83,7 +85,7 @@ fn read_one(
         reading.kind = LineKind::Ingredient;
     }
     let matches = if reading.kind == LineKind::Ingredient && !reading.food_words.is_empty() {
-        matcher.matches(&reading.food_words, &reading.preparation, PROPOSALS)
+        matches_of(matcher, &reading)
     } else {
         Vec::new()
     };
@@ -112,6 +114,34 @@ fn read_one(
     }
 }
 
+/// Looks up the foods that a line may mean. What comes in a can is canned,
+/// also where the line does not say so, unless no such food is known.
+fn matches_of(matcher: &dyn FoodMatcher, reading: &LineReading) -> Vec<FoodMatch> {
+    let food_words = reading.food_words.to_lowercase();
+    let tells = |word: &&String| {
+        let said = food_words.split([' ', ',']).any(|one| one == word.as_str());
+        !said && preparation::role(word) != Some(Role::Handling)
+    };
+    let mut words: Vec<String> = reading.preparation.iter().filter(tells).cloned().collect();
+    let matches = |words: &[String]| matcher.matches(&reading.food_words, words, PROPOSALS);
+    let as_said = matches(&words);
+    let counted = match &reading.amount {
+        LineAmount::Stated { quantity } => quantity.unit.noun(),
+        _ => None,
+    };
+    if ![counted, reading.container.as_deref()].contains(&Some("can")) {
+        return as_said;
+    }
+    words.push("canned".to_owned());
+    let canned = matches(&words);
+    let sure = |found: &[FoodMatch]| found.first().map_or(0, |best| best.confidence);
+    if sure(&canned) >= SURE.min(sure(&as_said)) {
+        canned
+    } else {
+        as_said
+    }
+}
+
 /// Takes the best match, or one near it that can be weighed where the best
 /// cannot.
 fn take_food(
@@ -127,6 +157,12 @@ fn take_food(
         doubts.push(Doubt::FoodUnsure {
             confidence: best.confidence,
         });
+        if [" and ", " & ", " + "]
+            .iter()
+            .any(|joint| reading.food_words.contains(joint))
+        {
+            doubts.push(Doubt::SeveralFoods);
+        }
     }
     let lacks_measure = |food| {
         matches!(
@@ -156,8 +192,11 @@ fn doubts_of(reading: &LineReading) -> Vec<Doubt> {
         LineAmount::Stated { quantity } if quantity.is_range() => Some(quantity.clone()),
         _ => None,
     };
-    let drains =
-        reading.container.is_some() && reading.preparation.iter().any(|word| word == "drained");
+    // A counted can is weighed by the dataset's can of that food.
+    let states_contents = reading.container.is_some()
+        && matches!(&reading.amount, LineAmount::Stated { quantity }
+            if !matches!(quantity.unit, Unit::Count(_)));
+    let drains = states_contents && reading.preparation.iter().any(|word| word == "drained");
     [
         reading.approximate.then_some(Doubt::Approximate),
         range.map(|range| Doubt::RangeMiddleUsed { range }),

@@ -88,7 +88,9 @@ impl<'t> Cursor<'t> {
             self.skip(1);
             read.each = true;
         }
-        self.skip(usize::from(self.is_word(0, &["of"])));
+        if self.is_word(0, &["of"]) {
+            self.skip_of_a();
+        }
         Ok(Some(read))
     }
 
@@ -116,7 +118,7 @@ impl<'t> Cursor<'t> {
             read.approximate |= loose;
             return Ok(Some(read));
         }
-        let unit = self.unit();
+        let unit = self.unit().or_else(|| self.unit_of_a());
         if unit.is_none() && !self.may_count_food(numbers) {
             self.back_to(start);
             return Ok(None);
@@ -137,6 +139,17 @@ impl<'t> Cursor<'t> {
             filling: unit.filling,
             rest: "",
         }))
+    }
+
+    /// "1/2 of a small" onion.
+    fn unit_of_a(&mut self) -> Option<ReadUnit> {
+        let start = self.place();
+        self.skip_of_a();
+        let unit = self.unit();
+        if unit.is_none() {
+            self.back_to(start);
+        }
+        unit
     }
 
     /// Whether a number without a unit can count the food itself: "a" needs a
@@ -349,24 +362,26 @@ impl<'t> Cursor<'t> {
 }
 
 impl ReadAmount<'_> {
-    /// Takes over the weight or volume that is stated beside this amount:
-    /// for each container, or for pieces and measures the whole.
+    /// Takes over the weight that is stated beside this amount, or the volume
+    /// that a container holds: for each container, and for pieces and measures
+    /// the whole. A volume beside pieces is kept beside.
     pub(crate) fn state(&mut self, stated: ReadAmount<'_>) -> Option<()> {
         let counts = matches!(self.quantity.unit, Unit::Count(_));
-        let takes = counts
-            || matches!(
-                (&self.quantity.unit, &stated.quantity.unit),
-                (Unit::Volume(_), Unit::Mass(_))
-            );
-        if !takes {
-            self.beside = Some(stated.quantity);
-            return Some(());
-        }
-        let whole = if stated.each || (counts && self.container.is_some()) {
+        let contains = counts && self.container.is_some();
+        let takes = match stated.quantity.unit {
+            Unit::Mass(_) => !matches!(self.quantity.unit, Unit::Mass(_)),
+            Unit::Volume(_) => contains,
+            Unit::Count(_) => false,
+        };
+        let whole = if stated.each || contains {
             stated.quantity.each_of(&self.quantity)?
         } else {
             stated.quantity
         };
+        if !takes {
+            self.beside = Some(whole);
+            return Some(());
+        }
         self.beside = Some(std::mem::replace(&mut self.quantity, whole));
         self.approximate |= stated.approximate;
         Some(())

@@ -3,7 +3,7 @@
 use super::cursor::Cursor;
 use super::number::{Form, Numbers};
 use super::vocabulary::{self, UnitWord, VagueKind};
-use super::{Amount, CountUnit, Quantity, Unit, VolumeUnit};
+use super::{Amount, CountUnit, Quantity, Size, Unit, VolumeUnit};
 
 /// A unit with what was read beside it.
 pub(super) struct ReadUnit {
@@ -78,12 +78,35 @@ impl Cursor<'_> {
                 };
                 Some((Unit::Count(unit), container))
             }
-            UnitWord::Container(noun) => Some((counted(&noun), Some(noun))),
+            UnitWord::Piece(noun) if noun == "inch" => {
+                // "1 inch piece of ginger" is an inch of ginger.
+                let piece = usize::from(self.is_mark(0, &['-']));
+                if self.is_word(piece, &["piece", "knob"]) {
+                    self.skip(piece + 1);
+                }
+                Some((Unit::counted(&noun), None))
+            }
+            UnitWord::Container(noun) => Some((Unit::counted(&noun), Some(noun))),
             UnitWord::Piece(noun) if noun == "each" => Some((Unit::pieces(), None)),
-            UnitWord::Piece(noun) | UnitWord::Part(noun) | UnitWord::Vague(noun) => {
-                Some((counted(&noun), None))
+            UnitWord::Vague(noun) => Some((Unit::counted(&noun), None)),
+            UnitWord::Piece(noun) | UnitWord::Part(noun) => {
+                let unit = CountUnit {
+                    size: self.size(),
+                    noun: Some(noun),
+                    can_number: None,
+                };
+                Some((Unit::Count(unit), None))
             }
         }
+    }
+
+    /// A size after the piece: "1 head large".
+    fn size(&mut self) -> Option<Size> {
+        let (UnitWord::Size(size), length) = self.phrase(0, vocabulary::unit)? else {
+            return None;
+        };
+        self.skip(length);
+        Some(size)
     }
 
     fn container(&mut self) -> Option<String> {
@@ -161,12 +184,5 @@ pub(super) fn scooped(count: Quantity, unit: Unit) -> Option<Quantity> {
         low: count.low.over(per_quart)?,
         high: count.high.over(per_quart)?,
         unit: Unit::Volume(VolumeUnit::Quart),
-    })
-}
-
-fn counted(noun: &str) -> Unit {
-    Unit::Count(CountUnit {
-        noun: Some(noun.to_owned()),
-        ..CountUnit::default()
     })
 }

@@ -229,6 +229,22 @@ impl Unit {
         Self::Count(CountUnit::default())
     }
 
+    /// One of these pieces or containers.
+    pub fn counted(noun: &str) -> Self {
+        Self::Count(CountUnit {
+            noun: Some(noun.to_owned()),
+            ..CountUnit::default()
+        })
+    }
+
+    /// The piece or container that is counted, in the singular.
+    pub fn noun(&self) -> Option<&str> {
+        match self {
+            Self::Count(unit) => unit.noun.as_deref(),
+            _ => None,
+        }
+    }
+
     /// How many of `smaller` make one of this, where both are of one kind.
     /// Counts compare only with the very same count.
     pub fn ratio_to(&self, smaller: &Self) -> Option<Amount> {

@@ -100,7 +100,8 @@ impl LineReading {
 /// Reads a line. Every text has a reading; what cannot be read stays in its
 /// `food_words`, so that nothing typed is lost.
 pub fn read_line(text: &str) -> LineReading {
-    let text = opening::without_bullet(text);
+    let text = opening::without_bullet(text).replace("not packed", "unpacked");
+    let text = text.as_str();
     match opening::kind(text) {
         LineKind::Ingredient => sorting::sort(text),
         kind => {

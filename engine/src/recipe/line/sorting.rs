@@ -2,13 +2,14 @@
 
 use super::segments::{Segment, segments};
 use super::words::{
-    after_fault, bare, done_to_food, end_of_food, food_of, is_joint, is_total, outside_names,
-    split_choice, split_remark, states, vague_start, words_of,
+    after_fault, bare, done_to_food, end_of_food, food_of, is_basis, is_joint, is_total,
+    length_words, lengths, outside_names, split_choice, split_remark, states, vague_measure,
+    vague_start, words_of,
 };
 use super::{LineAmount, LineKind, LineReading, opening};
 use crate::recipe::preparation::{self, Role};
 use crate::units::vocabulary::{self, LONGEST_PHRASE, UnitWord, VagueKind};
-use crate::units::{CountUnit, ReadAmount, Unit, read_amount};
+use crate::units::{CountUnit, ReadAmount, Size, Unit, read_amount};
 
 /// Reads a line that is an ingredient.
 pub(super) fn sort(text: &str) -> LineReading {
@@ -48,7 +49,16 @@ impl<'t> Sorter<'t> {
             return rest;
         }
         match read_amount(text) {
-            Ok(None) => text,
+            Ok(None) => match vague_measure(text) {
+                Some((quantity, rest)) => {
+                    self.reading.amount = LineAmount::Vague {
+                        words: quantity.unit.to_string(),
+                        quantity: Some(quantity),
+                    };
+                    rest
+                }
+                None => text,
+            },
             Ok(Some(read)) => {
                 let rest = read.rest;
                 self.amount = Some(read);
@@ -60,6 +70,11 @@ impl<'t> Sorter<'t> {
                 rest
             }
         }
+    }
+
+    /// Whether words have been read that leave the amount unknown.
+    const fn has_no_weight(&self) -> bool {
+        self.vague.is_some() || !matches!(self.reading.amount, LineAmount::Absent)
     }
 
     fn segment(&mut self, segment: Segment<'t>) {
@@ -77,16 +92,25 @@ impl<'t> Sorter<'t> {
 
     fn plain_segment(&mut self, text: &'t str, bracketed: bool) {
         let text = self.without_vague_words(text);
-        if text.is_empty() || self.is_amount(text) {
+        if text.is_empty() || self.is_added(text) || self.is_amount(text) {
             return;
         }
+        let text = self.without_trailing_amount(text, bracketed);
         if self.named
             && let Some(other) = text.strip_prefix("or ")
         {
             self.reading.or_instead = Some(other.to_owned());
             return;
         }
+        let (text, instead) = split_choice(text, self.named);
+        if let Some(instead) = instead {
+            self.reading.or_instead = Some(instead.to_owned());
+        }
         let words: Vec<&str> = words_of(text).collect();
+        if length_words(&words) == words.len() || words.iter().all(|word| is_total(word)) {
+            self.reading.notes.push(text.to_owned());
+            return;
+        }
         let opens_with = words
             .iter()
             .map(|word| preparation::role(word))
@@ -109,19 +133,38 @@ impl<'t> Sorter<'t> {
                 self.reading.notes.push(text.to_owned());
             }
             Some(Role::Aside) if self.named => self.reading.notes.push(text.to_owned()),
-            _ => self.food_segment(text, bracketed),
+            _ => self.food_segment(text),
         }
     }
 
     /// Notes the words that say what is done to the food.
     fn preparation(&mut self, words: &[&str]) {
         for word in words {
-            if done_to_food(word) && preparation::role(word) != Some(Role::Manner) {
+            let is_manner = preparation::role(word) == Some(Role::Manner);
+            if done_to_food(word) && (!is_manner || preparation::is_thickness(word)) {
                 let word = word.to_lowercase();
                 if !self.reading.preparation.contains(&word) {
                     self.reading.preparation.push(word);
                 }
             }
+        }
+    }
+
+    /// Takes an amount that is added after the food: "1 cup milk, plus 2
+    /// tablespoons".
+    fn is_added(&mut self, text: &str) -> bool {
+        let Some(more) = text.strip_prefix("plus ") else {
+            return false;
+        };
+        let (Some(amount), Ok(Some(more))) = (&mut self.amount, read_amount(more)) else {
+            return false;
+        };
+        match amount.quantity.plus(&more.quantity) {
+            Some(sum) if more.rest.is_empty() => {
+                amount.quantity = sum;
+                true
+            }
+            _ => false,
         }
     }
 
@@ -137,10 +180,15 @@ impl<'t> Sorter<'t> {
         {
             return false;
         }
-        if matches!(self.reading.amount, LineAmount::Faulty { .. }) || self.vague.is_some() {
+        if self.has_no_weight() {
             return false;
         }
+        // "138 count" says how many make a case, not how many are used.
+        let tells_size = words_of(text)
+            .last()
+            .is_some_and(|word| ["ct", "count"].contains(&word.to_lowercase().as_str()));
         match &mut self.amount {
+            _ if tells_size => self.reading.notes.push(text.to_owned()),
             Some(_) if matches!(read.quantity.unit, Unit::Count(_)) => {
                 self.reading.notes.push(text.to_owned());
             }
@@ -153,16 +201,15 @@ impl<'t> Sorter<'t> {
     }
 
     /// A segment that names the food: words of preparation at its start and
-    /// end are split off, an amount at its end is read.
-    fn food_segment(&mut self, text: &'t str, bracketed: bool) {
-        let text = self.without_trailing_amount(text, bracketed);
+    /// end are split off.
+    fn food_segment(&mut self, text: &'t str) {
         let (text, remark) = split_remark(text);
         self.reading.notes.extend(remark.map(str::to_owned));
-        let (text, instead) = split_choice(text);
-        if let Some(instead) = instead {
-            self.reading.or_instead = Some(instead.to_owned());
-        }
-        let words: Vec<&str> = text.split_whitespace().collect();
+        let words: Vec<&str> = text
+            .split_whitespace()
+            .skip_while(|word| is_basis(word) || word.eq_ignore_ascii_case("each"))
+            .collect();
+        self.reading.notes.extend(lengths(&words));
         let end = end_of_food(&words);
         let kept = food_of(&words[..end]);
         let bare: Vec<&str> = words_of(text).collect();
@@ -177,19 +224,19 @@ impl<'t> Sorter<'t> {
 
     /// "flour 2 lb": an amount at the end of a line that starts with none.
     fn without_trailing_amount(&mut self, text: &'t str, bracketed: bool) -> &'t str {
-        let taken = self.amount.is_some()
-            || self.vague.is_some()
-            || bracketed
-            || matches!(self.reading.amount, LineAmount::Faulty { .. });
-        if taken {
+        if self.amount.is_some() || self.has_no_weight() || bracketed {
             return text;
         }
+        // "cut into 8 wedges" says nothing about the amount.
+        let first = words_of(text).next().and_then(preparation::role);
+        let is_prepared = matches!(first, Some(Role::Cut | Role::Handling | Role::Manner));
         for (at, _) in text.match_indices(char::is_whitespace) {
             let tail = text[at..].trim_start();
             if let Ok(Some(read)) = read_amount(tail)
                 && tail.starts_with(|c: char| !c.is_alphabetic())
-                && read.quantity.unit != Unit::pieces()
-                && words_of(read.rest).all(|word| is_joint(word) || done_to_food(word))
+                && (is_measured(&read) || !is_prepared && read.quantity.unit != Unit::pieces())
+                && words_of(read.rest)
+                    .all(|word| is_joint(word) || done_to_food(word) || is_total(word))
             {
                 let rest: Vec<&str> = words_of(read.rest).collect();
                 self.preparation(&rest);
@@ -275,6 +322,9 @@ impl<'t> Sorter<'t> {
 /// Sorts out what is counted: "3 cloves" are cloves, "3 garlic cloves" are
 /// cloves of garlic.
 fn name_counted(count: &mut CountUnit, food_words: &mut String) {
+    if count.size.is_none() {
+        count.size = take_size(food_words);
+    }
     if food_words.is_empty() {
         if let Some(noun) = count.noun.take() {
             *food_words = noun;
@@ -295,12 +345,27 @@ fn name_counted(count: &mut CountUnit, food_words: &mut String) {
     }
 }
 
+/// Takes a size that stands for itself out of the food's words: "onions, large".
+fn take_size(food_words: &mut String) -> Option<Size> {
+    let parts: Vec<&str> = food_words.split(", ").collect();
+    let found = parts
+        .iter()
+        .enumerate()
+        .find_map(|(at, part)| match vocabulary::unit(part) {
+            Some(UnitWord::Size(size)) => Some((at, size)),
+            _ => None,
+        });
+    let (at, size) = found?;
+    let kept: Vec<&str> = [&parts[..at], &parts[at + 1..]].concat();
+    *food_words = kept.join(", ");
+    Some(size)
+}
+
+fn is_measured(read: &ReadAmount<'_>) -> bool {
+    !matches!(read.quantity.unit, Unit::Count(_)) || read.container.is_some()
+}
+
 fn is_vague_measure(unit: &Unit) -> bool {
-    let Unit::Count(CountUnit {
-        noun: Some(noun), ..
-    }) = unit
-    else {
-        return false;
-    };
-    matches!(vocabulary::unit(noun), Some(UnitWord::Vague(_)))
+    let meaning = unit.noun().and_then(vocabulary::unit);
+    matches!(meaning, Some(UnitWord::Vague(_)))
 }

@@ -1,8 +1,8 @@
 //! What single words and runs of words of a line say.
 
 use crate::recipe::preparation::{self, LONGEST_NAME, Role};
-use crate::units::QuantityError;
-use crate::units::vocabulary::{self, LONGEST_PHRASE, VagueKind};
+use crate::units::vocabulary::{self, LONGEST_PHRASE, UnitWord, VagueKind};
+use crate::units::{Amount, Quantity, QuantityError, Unit, read_amount};
 
 /// Words without an amount that a line starts with: "some", "a few".
 pub(super) fn vague_start(text: &str) -> Option<(&str, &str)> {
@@ -17,6 +17,16 @@ pub(super) fn vague_start(text: &str) -> Option<(&str, &str)> {
         let unknown = vocabulary::vague(words) == Some(VagueKind::Unknown);
         unknown.then(|| (words, text[*end..].trim_start()))
     })
+}
+
+/// A vague measure without a number that a line starts with: "pinch of salt".
+pub(super) fn vague_measure(text: &str) -> Option<(Quantity, &str)> {
+    let (UnitWord::Vague(noun), rest) = vocabulary::leading_unit(text)? else {
+        return None;
+    };
+    let quantity = Quantity::exactly(Amount::ONE, Unit::counted(&noun));
+    let rest = rest.strip_prefix("of ").unwrap_or(rest);
+    (!rest.is_empty()).then_some((quantity, rest))
 }
 
 /// The text after an amount that could not be read: what follows the
@@ -50,10 +60,47 @@ pub(super) fn is_joint(word: &str) -> bool {
         .any(|joint| joint.eq_ignore_ascii_case(word))
 }
 
+/// Words that say what an amount stands for.
 pub(super) fn is_total(word: &str) -> bool {
     ["total", "net", "each", "weight", "wt", "altogether", "in"]
         .iter()
         .any(|one| one.eq_ignore_ascii_case(word))
+        || is_basis(word)
+}
+
+/// The trade's abbreviations for "as purchased" and "edible portion".
+pub(super) fn is_basis(word: &str) -> bool {
+    ["AP", "EP"].contains(&word)
+}
+
+/// The lengths among words: "10-inch" of "10-inch flour tortillas".
+pub(super) fn lengths(words: &[&str]) -> Vec<String> {
+    (0..words.len())
+        .filter_map(|at| {
+            let length = length_words(&words[at..]);
+            (length > 0).then(|| words[at..at + length].join(" "))
+        })
+        .collect()
+}
+
+/// How many of the first words are a length: "1/2-inch", "10\"", "1 inch".
+pub(super) fn length_words(words: &[&str]) -> usize {
+    let is_number = |word: &str| word.starts_with(|c: char| c.is_numeric());
+    let Some(first) = words.first().filter(|word| is_number(word)) else {
+        return 0;
+    };
+    let first = first.trim_end_matches('.');
+    let has_unit = ["inch", "inches", "-in", "\"", "”", "″", "cm", "mm"]
+        .iter()
+        .any(|unit| first.ends_with(unit));
+    let unit_follows = words
+        .get(1)
+        .is_some_and(|word| ["inch", "inches", "in.", "cm", "mm"].contains(word));
+    match (has_unit, unit_follows) {
+        (true, _) => 1,
+        (false, true) => 2,
+        (false, false) => 0,
+    }
 }
 
 pub(super) fn done_to_food(word: &str) -> bool {
@@ -128,6 +175,11 @@ pub(super) fn food_of<'w>(words: &[&'w str]) -> Vec<&'w str> {
     let mut kept = Vec::new();
     let mut at = 0;
     while at + 1 < words.len() && name_length(&words[at..]) == 0 {
+        let length = length_words(&words[at..]);
+        if (1..words.len() - at).contains(&length) {
+            at += length;
+            continue;
+        }
         let word = bare(words[at]);
         let goes_with_next = || {
             let next = bare(words[at + 1]);
@@ -155,15 +207,19 @@ pub(super) fn split_remark(text: &str) -> (&str, Option<&str>) {
 }
 
 /// The first food of a choice, where it is plain which words each food has:
-/// "butter or margarine", but not "chicken or vegetable broth".
-pub(super) fn split_choice(text: &str) -> (&str, Option<&str>) {
-    match text.split_once(" or ") {
-        Some((one, other)) => {
-            let several = one.split_whitespace().nth(1).is_some();
-            let single = other.split_whitespace().nth(1).is_none();
-            let plain = several || single;
-            (if plain { one } else { text }, Some(other))
-        }
-        None => (text, None),
+/// "butter or margarine", but not "chicken or vegetable broth". "Chopped or
+/// sliced" is no choice of foods. `named` tells whether the food was named
+/// before this text.
+pub(super) fn split_choice(text: &str, named: bool) -> (&str, Option<&str>) {
+    let Some(at) = text.to_ascii_lowercase().find(" or ") else {
+        return (text, None);
+    };
+    let (one, other) = (&text[..at], text[at + " or ".len()..].trim_start());
+    let names = |text| words_of(text).filter(|word| !done_to_food(word)).count();
+    if names(one) == 0 && !named || names(other) == 0 {
+        return (text, None);
     }
+    let has_amount = matches!(read_amount(other), Ok(Some(_)));
+    let plain = named || names(one) > 1 || words_of(other).count() == 1 || has_amount;
+    (if plain { one } else { text }, Some(other))
 }

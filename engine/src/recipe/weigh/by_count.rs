@@ -82,13 +82,16 @@ fn candidate<'m>(
     }
     let named = how_named(unit, measure, &words, line)?;
     let (sized, doubt) = how_sized(unit.size, words.size, line)?;
+    let measured = candidate::inches(&measure.words);
+    let as_long = line.inches.iter().any(|inches| measured.contains(inches));
     Some(Candidate {
         measure,
         words,
         per_unit: Amount::ONE,
-        fit: 10 * named + sized,
+        fit: 100 * u32::from(as_long) + 10 * sized + named,
         steps: Vec::new(),
-        doubts: doubt.into_iter().collect(),
+        // A length says the size.
+        doubts: doubt.into_iter().filter(|_| !as_long).collect(),
     })
 }
 

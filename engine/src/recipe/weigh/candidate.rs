@@ -20,6 +20,8 @@ pub(super) struct LineWords {
     pub described: Vec<String>,
     /// What the line says of cutting.
     pub cuts: Vec<String>,
+    /// Numbers of inches that the line says: "10" of "10-inch tortillas".
+    pub inches: Vec<String>,
     /// Whether the line's amount is the stated contents of a container.
     pub from_container: bool,
 }
@@ -40,13 +42,36 @@ impl LineWords {
             noun: stems(first).last(),
             described: stems(description).collect(),
             cuts: reading.preparation.iter().filter(cuts).cloned().collect(),
+            inches: inches(&reading.notes.join(" ")),
             from_container: reading.container.is_some(),
         }
     }
 
+    /// Whether the line says a word, also as two words: "corn dog".
     pub fn says(&self, stem: &str) -> bool {
         self.said.iter().any(|word| word == stem)
+            || self.said.windows(2).any(|pair| pair.concat() == stem)
     }
+}
+
+/// The numbers of inches in a text: `8` of `(approx 8" dia)`, "8-inch".
+pub(super) fn inches(text: &str) -> Vec<String> {
+    let text = text.replace(" inch", "-inch");
+    text.split(|c: char| c.is_whitespace() || matches!(c, '(' | ')'))
+        .filter_map(|word| {
+            let word = word.trim_end_matches(['.', ',']);
+            ["-inches", "-inch", "\"", "”", "″"]
+                .iter()
+                .find_map(|unit| word.strip_suffix(unit))
+        })
+        .filter(|number| number.starts_with(|c: char| c.is_numeric()))
+        .flat_map(|number| match number.split_once('-') {
+            // "7-8" is a range, "8-1/4" a mixed number.
+            Some((low, high)) if !high.contains('/') => vec![low, high],
+            _ => vec![number],
+        })
+        .map(str::to_owned)
+        .collect()
 }
 
 fn stems(text: &str) -> impl Iterator<Item = String> {
@@ -75,22 +100,19 @@ impl Candidate<'_> {
         self.words.details.iter().filter(said).count()
     }
 
-    /// The describing words that the line does not say.
+    /// The describing words that neither the line nor the food's description
+    /// says.
     fn unsaid(&self, line: &LineWords) -> Vec<String> {
-        let unsaid = |group: &&Vec<String>| !group.iter().any(|word| line.says(word));
-        self.words
-            .details
-            .iter()
-            .filter(unsaid)
-            .flatten()
-            .cloned()
-            .collect()
+        let said = |word: &String| line.says(word) || line.described.contains(word);
+        let groups = self.words.details.iter();
+        let unsaid = groups.filter(|group| !group.iter().any(said));
+        unsaid.flatten().cloned().collect()
     }
 
     /// Order of preference: what the line says of preparation, then the unit,
     /// then as few words as possible that the line does not say.
     fn rank(&self, line: &LineWords) -> (Reverse<usize>, usize, Reverse<u32>) {
-        let unsaid = self.words.details.len() - self.matched(line);
+        let unsaid = self.unsaid(line).len();
         (Reverse(self.matched(line)), unsaid, Reverse(self.fit))
     }
 
@@ -165,13 +187,12 @@ fn doubts(
     }
     let cut_is_said = |word: &String| {
         let stem = preparation::stem(word);
-        best.words
-            .details
-            .iter()
-            .flatten()
-            .any(|detail| *detail == stem)
+        let details = best.words.details.iter().flatten();
+        details.chain(&line.described).any(|word| *word == stem)
     };
-    if !line.cuts.is_empty() && !line.cuts.iter().any(cut_is_said) {
+    // Pieces are counted before they are cut.
+    let is_volume = best.words.volume.is_some();
+    if is_volume && !line.cuts.is_empty() && !line.cuts.iter().any(cut_is_said) {
         doubts.push(Doubt::CutNotInMeasure {
             words: line.cuts.clone(),
         });

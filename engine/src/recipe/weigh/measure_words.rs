@@ -24,13 +24,10 @@ pub(super) struct MeasureWords {
 }
 
 /// Words of a measure that say nothing about the food.
-const FILLERS: [&str; 16] = [
+const FILLERS: [&str; 17] = [
     "and", "or", "of", "the", "a", "an", "about", "approx", "nlea", "serving", "size", "dia", "ns",
-    "as", "yield", "yields",
+    "as", "yield", "yields", "with",
 ];
-
-/// Words for how a food is cut that also tell measures apart.
-const KEPT: [&str; 2] = ["thin", "thick"];
 
 /// Takes a measure's words apart.
 pub(super) fn read(measure: &Measure) -> MeasureWords {
@@ -131,10 +128,12 @@ impl MeasureWords {
     /// Collects the words that describe: all outside brackets, and those of
     /// preparation inside.
     fn details(&mut self, rest: &str, words: &str) {
+        let is_volume = self.volume.is_some();
         let described = |word: &&str| {
             !FILLERS.contains(word)
-                && !matches!(vocabulary::unit(word), Some(UnitWord::Size(_)))
-                && (KEPT.contains(word) || preparation::role(word) != Some(Role::Manner))
+                && (is_volume || !matches!(vocabulary::unit(word), Some(UnitWord::Size(_))))
+                && (preparation::is_thickness(word)
+                    || preparation::role(word) != Some(Role::Manner))
         };
         let outside = outside_brackets(rest).to_lowercase();
         let found: Vec<String> = words_of(&outside)

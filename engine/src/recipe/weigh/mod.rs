@@ -160,7 +160,11 @@ pub fn weigh(
         LineAmount::Faulty { error } => Err(WeighProblem::Faulty {
             error: error.clone(),
         }),
-        LineAmount::Stated { quantity } => by_kind(quantity, measures, &words),
+        LineAmount::Stated { quantity } => by_kind(quantity, measures, &words).or_else(|problem| {
+            // "1 bunch (2 cups)" of a food that has no bunch.
+            let beside = reading.beside.as_ref().ok_or_else(|| problem.clone())?;
+            by_kind(beside, measures, &words).map_err(|_| problem)
+        }),
         LineAmount::Vague {
             words: typed,
             quantity,

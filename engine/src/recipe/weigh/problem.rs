@@ -2,7 +2,7 @@
 
 use super::NamedMeasure;
 use crate::foods::FoodId;
-use crate::units::{Quantity, QuantityError};
+use crate::units::{Quantity, QuantityError, Unit};
 use serde::Serialize;
 use std::fmt;
 
@@ -66,7 +66,12 @@ impl fmt::Display for WeighProblem {
             Self::Vague { words } => write!(out, "\"{words}\" is not a weight"),
             Self::Faulty { error } => error.fmt(out),
             Self::NoSuchMeasure { wanted, has } => {
-                write!(out, "this food has no measure for \"{wanted}\"; ")?;
+                let piece = if wanted.unit == Unit::pieces() {
+                    " piece"
+                } else {
+                    ""
+                };
+                write!(out, "this food has no measure for \"{wanted}{piece}\"; ")?;
                 if has.is_empty() {
                     return out.write_str("it has none at all");
                 }
