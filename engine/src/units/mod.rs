@@ -8,6 +8,7 @@ mod number;
 mod parse;
 mod quantity;
 mod read_unit;
+mod stated;
 mod token;
 mod unit;
 pub mod vocabulary;

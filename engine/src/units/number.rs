@@ -42,6 +42,7 @@ impl Cursor<'_> {
             && let Some(second) = self.number()?
             && second.form == Form::Plain
         {
+            self.check(first, start)?;
             self.check(second, start)?;
             return Ok(Some(Numbers {
                 low: first.low.min(second.low),

@@ -3,6 +3,7 @@
 use super::cursor::Cursor;
 use super::number::{DASHES, Form, Numbers};
 use super::read_unit::{ReadUnit, scooped};
+use super::stated::containers_of_size;
 use super::vocabulary::{self, VagueKind};
 use super::{Amount, Quantity, QuantityError, Unit};
 use std::str::FromStr;
@@ -95,7 +96,7 @@ impl<'t> Cursor<'t> {
     }
 
     /// One number or range with one unit.
-    fn simple_amount(&mut self) -> Result<Option<ReadAmount<'t>>, QuantityError> {
+    pub(super) fn simple_amount(&mut self) -> Result<Option<ReadAmount<'t>>, QuantityError> {
         let start = self.place();
         let mut loose = self.loose_words();
         let numbers = if self.is_can_number() {
@@ -130,6 +131,7 @@ impl<'t> Cursor<'t> {
             filling: Vec::new(),
         });
         let typed = self.read_since(start);
+        let count = containers_of_size(&count, &unit).unwrap_or(count);
         Ok(Some(ReadAmount {
             quantity: scooped(count, unit.unit).ok_or_else(|| too_fine(typed))?,
             approximate: loose | unit.approximate,
@@ -179,80 +181,9 @@ impl<'t> Cursor<'t> {
         }
     }
 
-    /// Pieces or containers of a stated size: "2 x 400 g", "2 (15 oz) cans",
-    /// "4 6-oz", "1/2 of a 10-oz package".
-    fn of_stated_size(
-        &mut self,
-        count: &Quantity,
-    ) -> Result<Option<ReadAmount<'t>>, QuantityError> {
-        let start = self.place();
-        let opened = self.is_mark(0, &['(', '[']);
-        let times = self.is_mark(0, &['x', '×', '*']) || self.is_word(0, &["x"]);
-        self.skip(usize::from(opened || times));
-        if !opened && !times {
-            self.skip_of_a();
-        }
-        let each = self.measured(opened)?;
-        let Some(mut read) = each else {
-            self.back_to(start);
-            return Ok(None);
-        };
-        if opened {
-            self.skip(1);
-        }
-        let typed = self.read_since(start);
-        read.quantity = read
-            .quantity
-            .each_of(count)
-            .ok_or_else(|| too_fine(typed))?;
-        if read.container.is_none()
-            && let Some(named) = self.unit()
-        {
-            read.container = named.container;
-            let counted = Quantity {
-                unit: named.unit,
-                ..count.clone()
-            };
-            read.beside = Some(counted);
-        }
-        Ok(Some(read))
-    }
-
-    /// A mass or volume, and within brackets nothing else; the closing
-    /// bracket stays unread.
-    fn measured(&mut self, bracketed: bool) -> Result<Option<ReadAmount<'t>>, QuantityError> {
-        if !self.starts_amount() {
-            return Ok(None);
-        }
-        let Some(mut read) = self.simple_amount()? else {
-            return Ok(None);
-        };
-        if matches!(read.quantity.unit, Unit::Count(_)) {
-            return Ok(None);
-        }
-        if !bracketed {
-            return Ok(Some(read));
-        }
-        self.terms(&mut read)?;
-        if self.is_mark(0, &['/']) {
-            self.alternative(&mut read)?;
-        }
-        if self.is_word(0, &["each", "apiece", "per"]) {
-            read.each = true;
-            self.skip(1);
-            if self.unit().is_none() && self.word(0).is_some() {
-                self.skip(1);
-            }
-        } else if self.is_word(0, &["total", "net", "weight", "altogether"]) {
-            self.skip(1);
-            self.skip(usize::from(self.is_word(0, &["wt", "weight"])));
-        }
-        Ok(self.is_mark(0, &[')', ']']).then_some(read))
-    }
-
     /// Whether an amount can start here, so that a fault in what follows is a
     /// fault of an amount.
-    fn starts_amount(&self) -> bool {
+    pub(super) fn starts_amount(&self) -> bool {
         let mut ahead = self.clone();
         ahead.loose_words();
         ahead.is_number(0) || ahead.word(0).and_then(vocabulary::number).is_some()
@@ -276,7 +207,7 @@ impl<'t> Cursor<'t> {
 
     /// What is added or taken away: "2 lb 4 oz", "1 cup plus 2 tbsp",
     /// "1 cup minus 1 tbsp".
-    fn terms(&mut self, read: &mut ReadAmount<'t>) -> Result<(), QuantityError> {
+    pub(super) fn terms(&mut self, read: &mut ReadAmount<'t>) -> Result<(), QuantityError> {
         loop {
             let start = self.place();
             let takes_away = self.is_word(0, &["minus", "less"]);
@@ -319,26 +250,9 @@ impl<'t> Cursor<'t> {
         }
     }
 
-    /// A weight stated after the unit: "1 cup (240 g)", "2 cans (15 oz each)",
-    /// "1 can 15 oz".
-    fn stated_beside(&mut self, read: &mut ReadAmount<'t>) -> Result<(), QuantityError> {
-        let start = self.place();
-        let opened = self.is_mark(0, &['(', '[']);
-        self.skip(usize::from(opened));
-        if (opened || read.container.is_some() && read.beside.is_none())
-            && let Some(stated) = self.measured(opened)?
-        {
-            self.skip(usize::from(opened));
-            let typed = self.read_since(start);
-            return read.state(stated).ok_or_else(|| too_fine(typed));
-        }
-        self.back_to(start);
-        Ok(())
-    }
-
     /// A second way to say the amount: "500 g / 1 lb 2 oz", "1 lb or 3 cups".
     /// A weight is kept before a volume, and otherwise the first.
-    fn alternative(&mut self, read: &mut ReadAmount<'t>) -> Result<(), QuantityError> {
+    pub(super) fn alternative(&mut self, read: &mut ReadAmount<'t>) -> Result<(), QuantityError> {
         let start = self.place();
         let offered = self.is_mark(0, &['/', '=']) || self.is_word(0, &["or"]);
         self.skip(usize::from(offered));
@@ -361,38 +275,11 @@ impl<'t> Cursor<'t> {
     }
 }
 
-impl ReadAmount<'_> {
-    /// Takes over the weight that is stated beside this amount, or the volume
-    /// that a container holds: for each container, and for pieces and measures
-    /// the whole. A volume beside pieces is kept beside.
-    pub(crate) fn state(&mut self, stated: ReadAmount<'_>) -> Option<()> {
-        let counts = matches!(self.quantity.unit, Unit::Count(_));
-        let contains = counts && self.container.is_some();
-        let takes = match stated.quantity.unit {
-            Unit::Mass(_) => !matches!(self.quantity.unit, Unit::Mass(_)),
-            Unit::Volume(_) => contains,
-            Unit::Count(_) => false,
-        };
-        let whole = if stated.each || contains {
-            stated.quantity.each_of(&self.quantity)?
-        } else {
-            stated.quantity
-        };
-        if !takes {
-            self.beside = Some(whole);
-            return Some(());
-        }
-        self.beside = Some(std::mem::replace(&mut self.quantity, whole));
-        self.approximate |= stated.approximate;
-        Some(())
-    }
-}
-
 pub(super) fn approximate(phrase: &str) -> Option<()> {
     (vocabulary::vague(phrase)? == VagueKind::Approximate).then_some(())
 }
 
-fn too_fine(words: &str) -> QuantityError {
+pub(super) fn too_fine(words: &str) -> QuantityError {
     QuantityError::TooFine {
         words: words.to_owned(),
     }
