@@ -118,3 +118,47 @@ fn readings_can_be_given_to_the_page() {
         assert!(written["weight"].is_object());
     }
 }
+
+#[test]
+fn what_comes_in_a_can_is_canned() {
+    let foods = FoodTable::from_asset(&nutrient_data::asset::committed().0)
+        .expect("the asset of the committed tables");
+    for text in [
+        "1 #10 can diced tomatoes",
+        "2 (15 oz) cans black beans, drained and rinsed",
+        "1 No. 303 can corn, drained",
+    ] {
+        let food = read(&[line(text)])[0]
+            .food
+            .and_then(|food| foods.food(food));
+        let description = &food.expect("a food").description;
+        assert!(description.contains("canned"), "{text}: {description}");
+    }
+}
+
+#[test]
+fn a_food_that_can_be_weighed_is_taken_before_an_equal_that_cannot() {
+    struct Two;
+    impl engine::foods::FoodMatcher for Two {
+        fn matches(&self, _: &str, _: &[String], _: usize) -> Vec<engine::foods::FoodMatch> {
+            // Butter oil has no stick, butter has one (SR28 01003 and 01001).
+            [(1003, 80), (1001, 40)]
+                .map(|(number, confidence)| engine::foods::FoodMatch {
+                    food: FoodId::Sr28(number),
+                    confidence,
+                })
+                .to_vec()
+        }
+    }
+    let foods = FoodTable::from_asset(&nutrient_data::asset::committed().0)
+        .expect("the asset of the committed tables");
+    let read = read_lines(
+        &foods,
+        &Two,
+        &[line("1 stick butter"), line("1 cup butter")],
+    );
+    assert_eq!(read[0].food, Some(FoodId::Sr28(1001)));
+    let over = FoodId::Sr28(1003);
+    assert!(read[0].doubts.contains(&Doubt::TakenAsWeighable { over }));
+    assert_eq!(read[1].food, Some(over), "which has a cup");
+}

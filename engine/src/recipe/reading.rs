@@ -115,31 +115,43 @@ fn read_one(
 }
 
 /// Looks up the foods that a line may mean. What comes in a can is canned,
-/// also where the line does not say so, unless no such food is known.
+/// also where the line does not say so; the pieces that a food is made into
+/// need not be known to the dataset. Of these ways to ask, the first with a
+/// sure answer is taken, and otherwise the surest.
 fn matches_of(matcher: &dyn FoodMatcher, reading: &LineReading) -> Vec<FoodMatch> {
     let food_words = reading.food_words.to_lowercase();
     let tells = |word: &&String| {
         let said = food_words.split([' ', ',']).any(|one| one == word.as_str());
         !said && preparation::role(word) != Some(Role::Handling)
     };
-    let mut words: Vec<String> = reading.preparation.iter().filter(tells).cloned().collect();
-    let matches = |words: &[String]| matcher.matches(&reading.food_words, words, PROPOSALS);
-    let as_said = matches(&words);
+    let is_state = |word: &&String| preparation::role(word) != Some(Role::Form);
+    let said: Vec<String> = reading.preparation.iter().filter(tells).cloned().collect();
+    let states: Vec<String> = said.iter().filter(is_state).cloned().collect();
+    let canned = comes_canned(reading).then(|| [said.as_slice(), &["canned".to_owned()]].concat());
+    let mut surest = Vec::new();
+    for words in canned.into_iter().chain([said, states]) {
+        let found = matcher.matches(&reading.food_words, &words, PROPOSALS);
+        if confidence(&found) > confidence(&surest) {
+            surest = found;
+        }
+        if confidence(&surest) >= SURE {
+            break;
+        }
+    }
+    surest
+}
+
+fn confidence(found: &[FoodMatch]) -> u8 {
+    found.first().map_or(0, |best| best.confidence)
+}
+
+/// Whether the line counts cans or states what they hold.
+fn comes_canned(reading: &LineReading) -> bool {
     let counted = match &reading.amount {
         LineAmount::Stated { quantity } => quantity.unit.noun(),
         _ => None,
     };
-    if ![counted, reading.container.as_deref()].contains(&Some("can")) {
-        return as_said;
-    }
-    words.push("canned".to_owned());
-    let canned = matches(&words);
-    let sure = |found: &[FoodMatch]| found.first().map_or(0, |best| best.confidence);
-    if sure(&canned) >= SURE.min(sure(&as_said)) {
-        canned
-    } else {
-        as_said
-    }
+    [counted, reading.container.as_deref()].contains(&Some("can"))
 }
 
 /// Takes the best match, or one near it that can be weighed where the best
