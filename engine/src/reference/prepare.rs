@@ -120,12 +120,21 @@ impl Reference {
     }
 
     fn edible_part(&self, index: usize, study: &LineStudy) -> WeighedLine {
-        let (Some(edible), Ok(weighed)) = (&study.edible, &study.read.weight) else {
-            return WeighedLine::new(index, study.read.food, None);
+        let food = study.read.food;
+        let Ok(weighed) = &study.read.weight else {
+            return WeighedLine::new(index, food, None);
+        };
+        // Of a food that is not known the weight still counts: nothing else of
+        // that weight is known, and coverage must say so.
+        let Some(edible) = &study.edible else {
+            return WeighedLine {
+                bounds: Some((weighed.low, weighed.high)),
+                ..WeighedLine::new(index, food, Some(weighed.grams))
+            };
         };
         WeighedLine {
             bounds: Some((weighed.low * edible.low, weighed.high * edible.high)),
-            ..WeighedLine::new(index, study.read.food, Some(edible.edible))
+            ..WeighedLine::new(index, food, Some(edible.edible))
         }
     }
 
