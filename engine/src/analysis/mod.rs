@@ -2,8 +2,10 @@
 //! what.
 #![deny(clippy::float_arithmetic)]
 
+mod change;
 mod contribution;
 mod totals;
 
+pub use change::change;
 pub use contribution::{Contribution, contributions};
 pub use totals::{AnalysisError, NutrientTotal, RecipeAnalysis, analyse};

@@ -16,6 +16,8 @@ pub struct Carrier {
     pub recipe: RecipeId,
     /// Its known part of the average meal, in the nutrient's unit.
     pub amount: Decimal,
+    /// Share of the known total, 0 to 1; nothing where that is zero.
+    pub share: Option<Decimal>,
     /// True when some of it is unknown.
     pub incomplete: bool,
 }
@@ -48,10 +50,17 @@ pub fn carriers(
                 date,
                 recipe: choice.recipe.clone(),
                 amount: per_serving.known * choice.planned.servings() / meals,
+                share: None,
                 incomplete: !per_serving.is_complete(),
             })
         })
         .collect();
+    let total: Decimal = carriers.iter().map(|carrier| carrier.amount).sum();
+    if !total.is_zero() {
+        for carrier in &mut carriers {
+            carrier.share = Some(carrier.amount / total);
+        }
+    }
     carriers.sort_by(|a, b| b.amount.cmp(&a.amount).then(a.date.cmp(&b.date)));
     carriers
 }

@@ -8,7 +8,7 @@ mod sub_recipe;
 mod week;
 
 pub use prepare::{LineStudy, PrepareProblem};
-pub use recipe::{RecipeStudy, StudyProblem};
+pub use recipe::{RecipeAllergen, RecipeStudy, StudyProblem};
 pub use serving::{CARBOHYDRATE_CAUTION, CarbohydrateCount, ServingAmount};
 pub use sub_recipe::SubRecipeProblem;
 pub use week::{ServiceStudy, SureFinding, WeekStudy};

@@ -12,6 +12,7 @@ use crate::uncertainty::{
 };
 use crate::week::{CreditedRecipe, MealAverage, ServedRecipe, Service, Week, WeekError, average};
 use serde::Serialize;
+use std::borrow::Borrow;
 
 /// All services of a week.
 #[derive(Debug, Clone, Serialize)]
@@ -48,20 +49,20 @@ pub struct SureFinding {
 
 /// The analyses of a book's recipes, sorted by name as averages want them.
 /// Recipes that cannot be analysed are left out.
-pub(super) fn served<'a>(studies: &'a [(RecipeId, RecipeStudy)]) -> Vec<ServedRecipe<'a>> {
-    let mut served: Vec<ServedRecipe<'a>> = studies
+pub(super) fn served<S: Borrow<RecipeStudy>>(studies: &[(RecipeId, S)]) -> Vec<ServedRecipe<'_>> {
+    let mut served: Vec<ServedRecipe<'_>> = studies
         .iter()
-        .filter_map(|(id, study)| Some((id, study.analysis.as_ref().ok()?)))
+        .filter_map(|(id, study)| Some((id, study.borrow().analysis.as_ref().ok()?)))
         .collect();
     served.sort_by_key(|(id, _)| *id);
     served
 }
 
 /// The credits of a book's recipes, sorted by name.
-fn credited<'a>(studies: &'a [(RecipeId, RecipeStudy)]) -> Vec<CreditedRecipe<'a>> {
-    let mut credited: Vec<CreditedRecipe<'a>> = studies
+fn credited<S: Borrow<RecipeStudy>>(studies: &[(RecipeId, S)]) -> Vec<CreditedRecipe<'_>> {
+    let mut credited: Vec<CreditedRecipe<'_>> = studies
         .iter()
-        .filter_map(|(id, study)| Some((id, study.credits.as_ref()?)))
+        .filter_map(|(id, study)| Some((id, study.borrow().credits.as_ref()?)))
         .collect();
     credited.sort_by_key(|(id, _)| *id);
     credited
@@ -83,10 +84,10 @@ impl Reference {
     ///
     /// # Errors
     /// As [`Self::study_week`].
-    pub fn study_week_with(
+    pub fn study_week_with<S: Borrow<RecipeStudy>>(
         &self,
         week: &Week,
-        studies: &[(RecipeId, RecipeStudy)],
+        studies: &[(RecipeId, S)],
     ) -> Result<WeekStudy, WeekError> {
         let served = served(studies);
         let credited = credited(studies);
@@ -182,15 +183,16 @@ fn recipes_of(week: &Week) -> Vec<RecipeId> {
 /// What the average meal of a service is made of. A recipe that is served on
 /// several days comes in once, with all its servings, for its amounts are
 /// uncertain once.
-fn composition(
+fn composition<S: Borrow<RecipeStudy>>(
     week: &Week,
     service: &Service,
     average: &MealAverage,
-    studies: &[(RecipeId, RecipeStudy)],
+    studies: &[(RecipeId, S)],
 ) -> Composition {
     let meals = average.planned_meals.servings();
     let mut all = Composition::default();
     for (id, study) in studies {
+        let study = study.borrow();
         let Ok(RecipeAnalysis { servings, .. }) = &study.analysis else {
             continue;
         };

@@ -30,6 +30,28 @@ impl Date {
         Self(self.0.saturating_add(time::Duration::days(days)))
     }
 
+    /// How many days this day comes after `other`; negative when before.
+    pub fn days_since(self, other: Self) -> i64 {
+        (self.0 - other.0).whole_days()
+    }
+
+    /// The next day from Monday to Friday.
+    pub fn next_weekday(self) -> Self {
+        let mut next = self.plus_days(1);
+        while matches!(
+            next.0.weekday(),
+            time::Weekday::Saturday | time::Weekday::Sunday
+        ) {
+            next = next.plus_days(1);
+        }
+        next
+    }
+
+    /// The Monday of this day's week, which begins on Monday (ISO 8601).
+    pub fn monday(self) -> Self {
+        self.plus_days(-i64::from(self.0.weekday().number_days_from_monday()))
+    }
+
     /// English name of the weekday.
     pub fn weekday(self) -> String {
         self.0.weekday().to_string()
@@ -105,5 +127,21 @@ mod tests {
         let friday: Date = "2026-11-27".parse().unwrap();
         assert_eq!(friday.plus_days(3).to_string(), "2026-11-30");
         assert_eq!(friday.weekday(), "Friday");
+        assert_eq!(friday.plus_days(-3).days_since(friday), -3);
+    }
+
+    /// Weekdays: any calendar of November 2026.
+    #[test]
+    fn school_days_skip_the_weekend() {
+        for (day, next, monday) in [
+            ("2026-11-26", "2026-11-27", "2026-11-23"),
+            ("2026-11-27", "2026-11-30", "2026-11-23"),
+            ("2026-11-28", "2026-11-30", "2026-11-23"),
+            ("2026-11-30", "2026-12-01", "2026-11-30"),
+        ] {
+            let day: Date = day.parse().unwrap();
+            assert_eq!(day.next_weekday().to_string(), next, "after {day}");
+            assert_eq!(day.monday().to_string(), monday, "week of {day}");
+        }
     }
 }
