@@ -1,27 +1,40 @@
-//! The Gramwright page.
+//! The Gramwright page: what the user sees, and what scripts may call.
+//!
+//! Nothing is computed here; every figure is the engine's.
+//!
+//! | module | what |
+//! |---|---|
+//! | [`state`] | the book on the desk, and the one function that changes it |
+//! | [`tables`] | the engine's tables and what it has found out so far |
+//! | [`storage`], [`saving`], [`book_file`], [`files`] | the browser's storage and files |
+//! | [`route`] | which view the address asks for |
+//! | [`app`], [`views`], [`components`] | what is drawn |
+//! | [`words`], [`format`] | how it is said and printed |
+
+pub mod app;
+pub mod book_file;
+pub mod components;
+pub mod files;
+pub mod format;
+pub mod page;
+pub mod route;
+pub mod saving;
+pub mod state;
+pub mod storage;
+pub mod tables;
+pub mod views;
+pub mod words;
 
 use wasm_bindgen::prelude::*;
-use yew::prelude::*;
 
-/// The page's frame.
-#[component]
-fn App() -> Html {
-    html! {
-        <main>
-            <h1>{ "Gramwright" }</h1>
-        </main>
-    }
-}
-
-/// Starts the page in the element that `index.html` keeps for it.
-///
-/// # Errors
-/// When the document has no element with the id `app`.
+/// Starts the page in the element that `index.html` keeps for it. Where there
+/// is none, as in Node or in a page of somebody else's, nothing happens.
 #[wasm_bindgen(start)]
-pub fn start() -> Result<(), JsValue> {
-    let place = gloo::utils::document()
-        .get_element_by_id("app")
-        .ok_or("index.html has no element with the id app")?;
-    yew::Renderer::<App>::with_root(place).render();
-    Ok(())
+pub fn start() {
+    let document = web_sys::window().and_then(|window| window.document());
+    let place = document.and_then(|document| document.get_element_by_id("app"));
+    if let Some(place) = place {
+        place.set_inner_html("");
+        yew::Renderer::<app::App>::with_root(place).render();
+    }
 }

@@ -1,0 +1,196 @@
+//! The page's frame: opening the tables, the header, the view that the address
+//! asks for, the footer.
+
+use crate::components::{Footer, Header};
+use crate::page::{DeskState, Page, Told};
+use crate::route::Route;
+use crate::saving::{Notices, Opened, open_store, use_saving};
+use crate::state::{Contents, Desk};
+use crate::tables::{self, Tables};
+use crate::{views, words};
+use engine::book::Book;
+use gloo::events::EventListener;
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// How far opening the tables has come.
+#[derive(Clone)]
+enum Opening {
+    Going,
+    Failed(String),
+    Done(Rc<Tables>),
+}
+
+/// The page.
+#[component]
+pub fn App() -> Html {
+    let opening = use_state(|| Opening::Going);
+    let attempt = use_state(|| 0_u32);
+    use_effect_with(*attempt, {
+        let opening = opening.clone();
+        move |_| {
+            opening.set(Opening::Going);
+            wasm_bindgen_futures::spawn_local(async move {
+                opening.set(match tables::open().await {
+                    Ok(tables) => Opening::Done(tables),
+                    Err(problem) => Opening::Failed(problem),
+                });
+            });
+        }
+    });
+    match &*opening {
+        Opening::Going => html! {
+            <main class="opening"><p role="status">{ words::OPENING }</p></main>
+        },
+        Opening::Failed(problem) => {
+            let again = Callback::from(move |_| attempt.set(*attempt + 1));
+            html! {
+                <main class="opening">
+                    <h1>{ words::NOT_OPENED }</h1>
+                    <p role="alert" data-test="tables-problem">{ problem }</p>
+                    <p>{ words::NOTHING_LOST }</p>
+                    <button type="button" id="retry" onclick={again}>{ words::TRY_AGAIN }</button>
+                </main>
+            }
+        }
+        Opening::Done(tables) => html! { <Office tables={TablesProp(tables.clone())} /> },
+    }
+}
+
+/// The tables as a property: two are the same when they are the same object.
+#[derive(Clone)]
+struct TablesProp(Rc<Tables>);
+
+impl PartialEq for TablesProp {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.0, &other.0)
+    }
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct OfficeProps {
+    tables: TablesProp,
+}
+
+/// The opened page: the book from the storage, and everything around it.
+#[component]
+fn Office(props: &OfficeProps) -> Html {
+    let opened = use_memo((), |()| open_store());
+    let Opened { store, saved, .. } = &*opened;
+    let desk = use_reducer({
+        let saved = saved.clone();
+        move || DeskState(Desk::new(saved))
+    });
+    let told = use_state(|| None::<Told>);
+    let (tables, own_problem) = use_book_tables(&props.tables.0, &desk.0.contents);
+    let route = use_route();
+    let saving = use_saving(store.clone(), desk.clone(), &opened.found);
+    let page = Page { tables, desk, told };
+    use_shortcuts(page.clone());
+    html! {
+        <ContextProvider<Page> context={page}>
+            <Header route={route.clone()} saving={saving.state} />
+            <Notices {saving} found={opened.found.clone()} />
+            <main id="content" tabindex="-1">
+                if let Some(problem) = own_problem {
+                    <p class="problem" role="alert">{ words::own_left_out(&problem) }</p>
+                }
+                { view(&route) }
+            </main>
+            <Footer />
+        </ContextProvider<Page>>
+    }
+}
+
+fn view(route: &Route) -> Html {
+    match route {
+        Route::Recipes => html! { <views::recipe::RecipeIndex /> },
+        Route::Recipe(id) => {
+            html! { <views::recipe::RecipeView id={id.clone()} key={id.0.clone()} /> }
+        }
+        Route::Facts(id) => html! { <views::facts::FactsView id={id.clone()} /> },
+        Route::Weeks => html! { <views::week::WeekIndex /> },
+        Route::Week(id) => html! { <views::week::WeekView id={id.clone()} key={id.0.clone()} /> },
+        Route::About => html! { <views::about::About /> },
+    }
+}
+
+/// The tables with the book's own foods and limits, and why these could not be
+/// taken in.
+#[hook]
+fn use_book_tables(base: &Rc<Tables>, contents: &Contents) -> (Rc<Tables>, Option<String>) {
+    let base = base.clone();
+    let own = Book {
+        office: String::new(),
+        ..(*contents.rest).clone()
+    };
+    let taken = use_memo(own, move |book| {
+        if *book == Book::empty("") {
+            return (base, None);
+        }
+        match base.reference.for_book(book) {
+            Ok(reference) => (Rc::new(Tables::new(reference)), None),
+            Err(problem) => (base, Some(problem.to_string())),
+        }
+    });
+    (*taken).clone()
+}
+
+fn current_route() -> Route {
+    let fragment = gloo::utils::window().location().hash();
+    Route::from_fragment(&fragment.unwrap_or_default())
+}
+
+/// The view that the address asks for, as it changes.
+#[hook]
+fn use_route() -> Route {
+    let route = use_state(current_route);
+    use_effect_with((), {
+        let route = route.clone();
+        move |()| {
+            let listener = EventListener::new(&gloo::utils::window(), "hashchange", move |_| {
+                route.set(current_route());
+                // A new view is read from its start.
+                gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
+            });
+            move || drop(listener)
+        }
+    });
+    (*route).clone()
+}
+
+/// Undo and redo by their usual keys, except in fields, which undo typing
+/// themselves.
+#[hook]
+fn use_shortcuts(page: Page) {
+    use crate::state::Action;
+    use wasm_bindgen::JsCast;
+    use web_sys::{Element, EventTarget, KeyboardEvent};
+
+    let in_field = |target: Option<EventTarget>| {
+        let tag = target.and_then(|target| target.dyn_into::<Element>().ok());
+        tag.is_some_and(|element| matches!(&*element.tag_name(), "INPUT" | "TEXTAREA" | "SELECT"))
+    };
+    use_effect_with(page, move |page| {
+        let page = page.clone();
+        let options = gloo::events::EventListenerOptions::enable_prevent_default();
+        let document = gloo::utils::document();
+        let listener =
+            EventListener::new_with_options(&document, "keydown", options, move |event| {
+                let Some(key) = event.dyn_ref::<KeyboardEvent>() else {
+                    return;
+                };
+                if !(key.ctrl_key() || key.meta_key()) || in_field(event.target()) {
+                    return;
+                }
+                let action = match (key.key().to_lowercase().as_str(), key.shift_key()) {
+                    ("z", false) => Action::Undo,
+                    ("z", true) | ("y", _) => Action::Redo,
+                    _ => return,
+                };
+                event.prevent_default();
+                page.act(action);
+            });
+        move || drop(listener)
+    });
+}

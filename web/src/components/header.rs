@@ -1,0 +1,73 @@
+//! The header: views, steps back and forth, whether the book is stored.
+
+use crate::page::use_page;
+use crate::route::Route;
+use crate::saving::SaveState;
+use crate::state::Action;
+use crate::words;
+use yew::prelude::*;
+
+/// What the header shows.
+#[derive(Clone, PartialEq, Properties)]
+pub struct HeaderProps {
+    /// The view that is open.
+    pub route: Route,
+    /// Whether the book is stored.
+    pub saving: SaveState,
+}
+
+/// The header.
+#[component]
+pub fn Header(props: &HeaderProps) -> Html {
+    let page = use_page();
+    let act = |action: Action| {
+        let page = page.clone();
+        Callback::from(move |_: MouseEvent| page.act(action.clone()))
+    };
+    let desk = &page.desk.0;
+    let saved = match props.saving {
+        SaveState::Demo => words::DEMO,
+        SaveState::Saved => words::SAVED,
+        SaveState::Waiting => words::SAVING,
+        SaveState::Failed(_) => words::NOT_SAVED,
+    };
+    let is_recipe = matches!(
+        props.route,
+        Route::Recipes | Route::Recipe(_) | Route::Facts(_)
+    );
+    let is_week = matches!(props.route, Route::Weeks | Route::Week(_));
+    html! {
+        <header class="page-header">
+            <a class="skip" href="#content" onclick={skip()}>{ words::SKIP }</a>
+            <a class="mark" href={Route::Recipes.fragment()}>{ words::NAME }</a>
+            <nav aria-label={words::VIEWS}>
+                { link(Route::Recipes, words::RECIPES, is_recipe) }
+                { link(Route::Weeks, words::WEEKS, is_week) }
+                { link(Route::About, words::ABOUT, props.route == Route::About) }
+            </nav>
+            <span class="steps">
+                <button type="button" id="undo" disabled={!desk.can_undo()} onclick={act(Action::Undo)}>
+                    { words::UNDO }
+                </button>
+                <button type="button" id="redo" disabled={!desk.can_redo()} onclick={act(Action::Redo)}>
+                    { words::REDO }
+                </button>
+            </span>
+            <span id="save-state" role="status">{ saved }</span>
+        </header>
+    }
+}
+
+fn link(route: Route, text: &'static str, is_here: bool) -> Html {
+    html! {
+        <a href={route.fragment()} aria-current={is_here.then_some("page")}>{ text }</a>
+    }
+}
+
+/// Moves the focus without changing the address, which names the view.
+fn skip() -> Callback<MouseEvent> {
+    Callback::from(|event: MouseEvent| {
+        event.prevent_default();
+        crate::page::focus("content");
+    })
+}

@@ -1,0 +1,17 @@
+//! Pieces of interface that several views use.
+
+mod bar;
+mod footer;
+mod header;
+mod number_field;
+mod picker;
+mod select;
+mod verdict;
+
+pub use bar::Bar;
+pub use footer::Footer;
+pub use header::Header;
+pub use number_field::NumberField;
+pub use picker::{Pick, Picker};
+pub use select::Select;
+pub use verdict::VerdictMark;

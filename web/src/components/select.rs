@@ -1,0 +1,62 @@
+//! A choice among a few names.
+
+use wasm_bindgen::JsCast;
+use web_sys::HtmlSelectElement;
+use yew::prelude::*;
+
+/// What the choice shows.
+#[derive(Debug, Clone, PartialEq, Properties)]
+pub struct SelectProps {
+    /// Id of the field in the document.
+    pub id: AttrValue,
+    /// What is chosen.
+    pub label: AttrValue,
+    /// Whether only readers of the screen get the label.
+    #[prop_or_default]
+    pub hide_label: bool,
+    /// The names to choose from.
+    pub names: Vec<AttrValue>,
+    /// Which of them is chosen.
+    pub chosen: Option<usize>,
+    /// Told which of them was chosen.
+    pub on_choose: Callback<usize>,
+    /// Name for tests.
+    #[prop_or_default]
+    pub data_test: AttrValue,
+}
+
+/// The choice with its label.
+#[component]
+pub fn Select(props: &SelectProps) -> Html {
+    let onchange = props.on_choose.reform(|event: Event| {
+        let select = event.target_unchecked_into::<HtmlSelectElement>();
+        usize::try_from(select.selected_index()).unwrap_or_default()
+    });
+    // The browser keeps what was chosen when options come or go; this sets it
+    // right.
+    let field = use_node_ref();
+    use_effect_with((props.chosen, props.names.clone()), {
+        let field = field.clone();
+        move |(chosen, _)| {
+            if let Some(select) = field
+                .get()
+                .and_then(|node| node.dyn_into::<HtmlSelectElement>().ok())
+            {
+                let index = chosen.and_then(|index| i32::try_from(index).ok());
+                select.set_selected_index(index.unwrap_or(-1));
+            }
+        }
+    });
+    html! {
+        <span class="select">
+            <label for={&props.id} class={classes!(props.hide_label.then_some("for-readers"))}>
+                { &props.label }
+            </label>
+            <select ref={field} id={&props.id} data-test={&props.data_test} {onchange}>
+                { for props.names.iter().enumerate().map(|(index, name)| html! {
+                    <option selected={props.chosen == Some(index)}>{ name }</option>
+                }) }
+            </select>
+        </span>
+    }
+}

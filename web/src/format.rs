@@ -1,0 +1,139 @@
+//! How figures are printed. Rounding itself is the engine's.
+
+use engine::exact::{Digits, PartialSum, round_half_up, rounding::round_down_to};
+use engine::units::Grams;
+use rust_decimal::Decimal;
+
+/// A figure with this many decimals and thousands set apart: "1,110.5".
+pub fn number(value: Decimal, digits: Digits) -> String {
+    let rounded = round_half_up(value, digits);
+    let text = format!("{rounded:.places$}", places = digits.0 as usize);
+    // A figure that rounds to nothing has no sign.
+    let text = if rounded.is_zero() {
+        text.trim_start_matches('-').to_owned()
+    } else {
+        text
+    };
+    group_thousands(&text.replace('-', "−"))
+}
+
+/// A stated number as it was stated, without trailing zeros: "2.5".
+pub fn stated(value: Decimal) -> String {
+    value.normalize().to_string()
+}
+
+/// A stated number with thousands set apart: "1,110", "2.5".
+pub fn group(value: Decimal) -> String {
+    group_thousands(&stated(value))
+}
+
+/// A difference with its sign: "+12", "−40", "±0".
+pub fn signed(value: Decimal, digits: Digits) -> String {
+    let text = number(value, digits);
+    let is_nothing = round_half_up(value, digits).is_zero();
+    match (is_nothing, text.starts_with('−')) {
+        (true, _) => format!("±{text}"),
+        (false, true) => text,
+        (false, false) => format!("+{text}"),
+    }
+}
+
+/// A weight as it stands beside a line: whole grams from 100 g on, tenths
+/// below.
+pub fn grams(weight: Grams) -> String {
+    let whole = weight.grams() >= Decimal::ONE_HUNDRED;
+    let digits = Digits(u32::from(!whole));
+    format!("{} g", number(weight.grams(), digits))
+}
+
+/// What is known of a sum: "312", "≥ 312" where some of it is missing, and
+/// nothing where all of it is.
+pub fn known(sum: &PartialSum, digits: Digits) -> Option<String> {
+    let figure = number(sum.known, digits);
+    if sum.is_complete() {
+        Some(figure)
+    } else if sum.known_mass.grams().is_zero() {
+        None
+    } else {
+        Some(format!("≥ {figure}"))
+    }
+}
+
+/// A share from 0 to 1 in whole percent, rounded down so that only all of it
+/// is 100.
+pub fn percent_known(share: Decimal) -> String {
+    stated(round_down_to(share * Decimal::ONE_HUNDRED, Decimal::ONE))
+}
+
+/// A share from 0 to 1 in whole percent.
+pub fn percent(share: Decimal) -> String {
+    number(share * Decimal::ONE_HUNDRED, Digits(0))
+}
+
+fn group_thousands(text: &str) -> String {
+    let (whole, decimals) = match text.split_once('.') {
+        Some((whole, decimals)) => (whole, format!(".{decimals}")),
+        None => (text, String::new()),
+    };
+    let digits = whole.chars().filter(char::is_ascii_digit).count();
+    let mut left = digits;
+    let mut grouped = String::new();
+    for c in whole.chars() {
+        grouped.push(c);
+        if c.is_ascii_digit() {
+            left -= 1;
+            if left > 0 && left.is_multiple_of(3) {
+                grouped.push(',');
+            }
+        }
+    }
+    grouped + &decimals
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn dec(text: &str) -> Decimal {
+        text.parse().unwrap()
+    }
+
+    #[test]
+    fn figures_are_printed_with_their_digits() {
+        for (value, digits, printed) in [
+            ("0", 0, "0"),
+            ("999.5", 0, "1,000"),
+            ("1110.04", 2, "1,110.04"),
+            ("1234567.25", 1, "1,234,567.3"),
+            ("2.5", 3, "2.500"),
+            ("-1234.4", 0, "−1,234"),
+            ("-0.4", 0, "0"),
+        ] {
+            assert_eq!(number(dec(value), Digits(digits)), printed, "{value}");
+        }
+    }
+
+    #[test]
+    fn differences_have_a_sign() {
+        for (value, printed) in [("12", "+12"), ("-40", "−40"), ("0", "±0"), ("-0.3", "±0")] {
+            assert_eq!(signed(dec(value), Digits(0)), printed, "{value}");
+        }
+    }
+
+    #[test]
+    fn a_missing_value_is_not_zero() {
+        let mut sum = PartialSum::default();
+        assert_eq!(known(&sum, Digits(0)).as_deref(), Some("0"));
+        sum.add(Grams::new(dec("100")), None);
+        assert_eq!(known(&sum, Digits(0)), None);
+        sum.add(Grams::new(dec("100")), Some(dec("7.6")));
+        assert_eq!(known(&sum, Digits(0)).as_deref(), Some("≥ 8"));
+        assert_eq!(percent_known(sum.coverage()), "50");
+    }
+
+    #[test]
+    fn nearly_all_is_not_all() {
+        assert_eq!(percent_known(dec("0.9999")), "99");
+        assert_eq!(percent_known(Decimal::ONE), "100");
+    }
+}

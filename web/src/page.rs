@@ -1,0 +1,89 @@
+//! What every view can reach: the book, the tables, and how to change the
+//! book.
+
+use crate::route::Route;
+use crate::state::{Action, Contents, Desk};
+use crate::tables::Tables;
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// The desk as a reducer of the page.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DeskState(pub Desk);
+
+impl Reducible for DeskState {
+    type Action = Action;
+
+    fn reduce(self: Rc<Self>, action: Action) -> Rc<Self> {
+        Rc::new(Self(self.0.reduce(action)))
+    }
+}
+
+/// A message with a way to take back what it tells.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Told {
+    /// The message.
+    pub text: String,
+    /// Whether it offers to take the last step back.
+    pub can_undo: bool,
+}
+
+/// What every view can reach.
+#[derive(Clone)]
+pub struct Page {
+    /// The engine's tables.
+    pub tables: Rc<Tables>,
+    /// The book on the desk.
+    pub desk: UseReducerHandle<DeskState>,
+    /// The message that is shown.
+    pub told: UseStateHandle<Option<Told>>,
+}
+
+impl PartialEq for Page {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.tables, &other.tables)
+            && self.desk == other.desk
+            && *self.told == *other.told
+    }
+}
+
+impl Page {
+    /// The book as it stands.
+    pub fn contents(&self) -> &Contents {
+        &self.desk.0.contents
+    }
+
+    /// Changes the book.
+    pub fn act(&self, action: Action) {
+        self.desk.dispatch(action);
+    }
+
+    /// Tells the user something.
+    pub fn tell(&self, text: String, can_undo: bool) {
+        self.told.set(Some(Told { text, can_undo }));
+    }
+}
+
+/// The page's context.
+#[hook]
+pub fn use_page() -> Page {
+    use_context::<Page>().expect("views are drawn inside the page")
+}
+
+/// Goes to a view.
+pub fn go(route: &Route) {
+    // Setting a fragment of this form cannot fail.
+    drop(gloo::utils::window().location().set_hash(&route.fragment()));
+}
+
+/// Moves the keyboard to an element.
+pub fn focus(id: &str) {
+    use wasm_bindgen::JsCast;
+    let element = gloo::utils::document().get_element_by_id(id);
+    if let Some(element) =
+        element.and_then(|element| element.dyn_into::<web_sys::HtmlElement>().ok())
+    {
+        // It fails only for an element that cannot have the focus.
+        drop(element.focus());
+    }
+}

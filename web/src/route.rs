@@ -1,0 +1,112 @@
+//! Which view the address asks for. Addresses are fragments (`#/recipe/chili`),
+//! so that the page needs no server that knows them.
+
+use engine::recipe::RecipeId;
+use engine::week::WeekId;
+
+/// A view of the page.
+#[derive(Debug, Clone, PartialEq, Eq, Default)]
+pub enum Route {
+    /// All recipes of the book.
+    #[default]
+    Recipes,
+    /// One recipe's card.
+    Recipe(RecipeId),
+    /// One recipe's Nutrition Facts panel.
+    Facts(RecipeId),
+    /// All weeks of the book.
+    Weeks,
+    /// One week.
+    Week(WeekId),
+    /// Where the data comes from, what the page is not, and files.
+    About,
+}
+
+impl Route {
+    /// Reads a fragment; anything unknown leads to the recipes.
+    pub fn from_fragment(fragment: &str) -> Self {
+        let path = fragment.trim_start_matches('#').trim_matches('/');
+        let parts: Vec<&str> = path.split('/').collect();
+        match parts[..] {
+            ["recipe", id] => Self::Recipe(RecipeId(unescape(id))),
+            ["recipe", id, "facts"] => Self::Facts(RecipeId(unescape(id))),
+            ["weeks"] => Self::Weeks,
+            ["week", id] => Self::Week(WeekId(unescape(id))),
+            ["about"] => Self::About,
+            _ => Self::Recipes,
+        }
+    }
+
+    /// The fragment that leads here.
+    pub fn fragment(&self) -> String {
+        match self {
+            Self::Recipes => "#/recipes".to_owned(),
+            Self::Recipe(id) => format!("#/recipe/{}", escape(&id.0)),
+            Self::Facts(id) => format!("#/recipe/{}/facts", escape(&id.0)),
+            Self::Weeks => "#/weeks".to_owned(),
+            Self::Week(id) => format!("#/week/{}", escape(&id.0)),
+            Self::About => "#/about".to_owned(),
+        }
+    }
+}
+
+/// Percent-encodes all bytes that are not unreserved (RFC 3986, 2.3).
+fn escape(text: &str) -> String {
+    let mut escaped = String::new();
+    for byte in text.bytes() {
+        if byte.is_ascii_alphanumeric() || b"-._~".contains(&byte) {
+            escaped.push(char::from(byte));
+        } else {
+            escaped.push_str(&format!("%{byte:02X}"));
+        }
+    }
+    escaped
+}
+
+fn unescape(text: &str) -> String {
+    let mut bytes = Vec::new();
+    let mut rest = text.as_bytes();
+    while let [first, tail @ ..] = rest {
+        let hex = || std::str::from_utf8(tail.get(..2)?).ok();
+        let byte = hex().and_then(|hex| u8::from_str_radix(hex, 16).ok());
+        match (first, byte) {
+            (b'%', Some(byte)) => {
+                bytes.push(byte);
+                rest = &tail[2..];
+            }
+            _ => {
+                bytes.push(*first);
+                rest = tail;
+            }
+        }
+    }
+    String::from_utf8_lossy(&bytes).into_owned()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn addresses_lead_back_to_their_view() {
+        for id in ["chili", "crème brûlée/2", "100 %", "a%2Fb"] {
+            for route in [
+                Route::Recipe(RecipeId(id.into())),
+                Route::Facts(RecipeId(id.into())),
+                Route::Week(WeekId(id.into())),
+            ] {
+                assert_eq!(Route::from_fragment(&route.fragment()), route);
+            }
+        }
+        for route in [Route::Recipes, Route::Weeks, Route::About] {
+            assert_eq!(Route::from_fragment(&route.fragment()), route);
+        }
+    }
+
+    #[test]
+    fn unknown_addresses_lead_to_the_recipes() {
+        for fragment in ["", "#", "#/", "#/no/such/view", "#/recipe/a/b"] {
+            assert_eq!(Route::from_fragment(fragment), Route::Recipes, "{fragment}");
+        }
+    }
+}

@@ -1,0 +1,146 @@
+//! Everything that can be done to the book.
+
+use super::contents::Saved;
+use engine::recipe::{Correction, Recipe, RecipeId, ServingSize};
+use engine::units::{Grams, Servings};
+use engine::week::{Date, GradeGroup, MealKind, WeekId};
+
+/// One change.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Action {
+    /// Put another book on the desk.
+    Open(Saved),
+    /// Name the office whose book it is.
+    Office(String),
+    /// Add a recipe; its id is made unique.
+    AddRecipe(Recipe),
+    /// Take a recipe out of the book.
+    RemoveRecipe(RecipeId),
+    /// Change a recipe.
+    Recipe(RecipeId, RecipeEdit),
+    /// Keep a recipe as it stands: later changes are compared with it.
+    Keep(RecipeId),
+    /// Go back to a recipe as it was last kept.
+    GoBack(RecipeId),
+    /// Add a week with this title and these days, all of them empty.
+    AddWeek {
+        /// Title as printed.
+        title: String,
+        /// Its days.
+        dates: Vec<Date>,
+    },
+    /// Take a week out of the book.
+    RemoveWeek(WeekId),
+    /// Change a week.
+    Week(WeekId, WeekEdit),
+    /// Take the last step back.
+    Undo,
+    /// Do the step again that was taken back.
+    Redo,
+}
+
+/// One change of a recipe.
+#[derive(Debug, Clone, PartialEq)]
+pub enum RecipeEdit {
+    /// Another title; the recipe keeps its id.
+    Title(String),
+    /// Another number of servings.
+    Servings(Servings),
+    /// Other words for one serving.
+    ServingWords(String),
+    /// Other ingredient lines, as one text.
+    Lines(String),
+    /// Other directions.
+    Method(String),
+    /// The size of a serving, where the number of servings follows from it.
+    ServingSize(Option<ServingSize>),
+    /// The measured weight of the finished batch.
+    FinishedWeight(Option<Grams>),
+    /// What a person says of the reading of a line.
+    Correct {
+        /// Index of the line.
+        line: usize,
+        /// All that is set right about it.
+        correction: Correction,
+    },
+}
+
+/// Where a meal stands in its week.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct MealAt {
+    /// Index of the day.
+    pub day: usize,
+    /// Index of the meal in the day.
+    pub meal: usize,
+}
+
+/// Where an offer stands in its week.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct OfferAt {
+    /// Its meal.
+    pub meal: MealAt,
+    /// Index of the offer in the meal.
+    pub offer: usize,
+}
+
+/// Where a choice stands in its week.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct ChoiceAt {
+    /// Its offer.
+    pub offer: OfferAt,
+    /// Index of the choice in the offer.
+    pub choice: usize,
+}
+
+/// One change of a week.
+#[derive(Debug, Clone, PartialEq)]
+pub enum WeekEdit {
+    /// Another title; the week keeps its id.
+    Title(String),
+    /// Move all days so that the first falls on this date.
+    Start(Date),
+    /// Another date for one day.
+    DayDate(usize, Date),
+    /// Add an empty day after the last.
+    AddDay(Date),
+    /// Take a day out.
+    RemoveDay(usize),
+    /// Add a copy of a day after the last.
+    CopyDay(usize, Date),
+    /// Add a meal to a day. Numbers and parts are those of the same meal on
+    /// another day, where there is one.
+    AddMeal {
+        /// Index of the day.
+        day: usize,
+        /// Which meal.
+        kind: MealKind,
+        /// For whom.
+        group: GradeGroup,
+        /// Titles of its parts, unless another day has the same meal.
+        parts: Vec<String>,
+    },
+    /// Take a meal off its day.
+    RemoveMeal(MealAt),
+    /// Another kind of meal.
+    Kind(MealAt, MealKind),
+    /// Another grade group.
+    Group(MealAt, GradeGroup),
+    /// Another number of planned meals.
+    PlannedMeals(MealAt, Servings),
+    /// Add a part to a meal.
+    AddOffer(MealAt, String),
+    /// Take a part out of a meal.
+    RemoveOffer(OfferAt),
+    /// Another title of a part.
+    OfferTitle(OfferAt, String),
+    /// How many choices of a part a student may take.
+    Take(OfferAt, u32),
+    /// Add a choice to a part.
+    AddChoice(OfferAt, RecipeId),
+    /// Take a choice out of its part.
+    RemoveChoice(ChoiceAt),
+    /// Offer another recipe instead.
+    ChoiceRecipe(ChoiceAt, RecipeId),
+    /// Another number of planned servings.
+    Planned(ChoiceAt, Servings),
+}

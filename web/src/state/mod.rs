@@ -1,0 +1,17 @@
+//! What the page keeps, as plain data, and the one pure function that changes
+//! it. Nothing here reads a clock, a table or the browser's storage: whatever
+//! a change needs comes in with its action.
+
+mod action;
+mod contents;
+mod desk;
+mod lines;
+mod names;
+mod recipe_edit;
+#[cfg(test)]
+mod tests;
+mod week_edit;
+
+pub use action::{Action, ChoiceAt, MealAt, OfferAt, RecipeEdit, WeekEdit};
+pub use contents::{Contents, Saved};
+pub use desk::Desk;

@@ -1,0 +1,148 @@
+//! The browser's storage: one text under one key. It is read once, written
+//! after changes, and never overwritten when it holds something else than what
+//! this page last read or wrote.
+
+use crate::book_file::{BookFileError, read_saved};
+use crate::state::Saved;
+use std::cell::RefCell;
+use web_sys::Storage;
+
+const KEY: &str = "gramwright.book";
+/// Unreadable texts are moved to this key with a number behind it.
+const ASIDE: &str = "gramwright.book.unreadable.";
+
+/// What was in the storage when the page opened.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Found {
+    /// Nothing: a first visit.
+    Nothing,
+    /// A book.
+    Book(Saved),
+    /// A text that is no book. It stays where it is.
+    Unreadable {
+        /// The text as found.
+        text: String,
+        /// Why it cannot be read.
+        why: BookFileError,
+    },
+    /// The browser lets this page store nothing.
+    Refused,
+}
+
+/// Why a book was not stored.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SaveProblem {
+    /// The browser lets this page store nothing.
+    Refused,
+    /// There is no room left, or the browser would not say.
+    Full,
+    /// Another tab has stored something since.
+    ChangedElsewhere,
+    /// What is stored cannot be read, and nobody has said what to do with it.
+    HoldsUnreadable,
+}
+
+/// This page's hold on the storage.
+#[derive(Debug)]
+pub struct Store {
+    /// What the storage held when this page last read or wrote it.
+    last: RefCell<Option<String>>,
+    unreadable: RefCell<bool>,
+}
+
+fn storage() -> Option<Storage> {
+    gloo::utils::window().local_storage().ok().flatten()
+}
+
+fn stored() -> Option<String> {
+    storage()?.get_item(KEY).ok().flatten()
+}
+
+fn free_aside(storage: &Storage) -> String {
+    let is_free = |key: &String| storage.get_item(key).is_ok_and(|text| text.is_none());
+    (1..)
+        .map(|number| format!("{ASIDE}{number}"))
+        .find(is_free)
+        .unwrap_or_default()
+}
+
+impl Store {
+    /// Reads the storage.
+    pub fn open() -> (Self, Found) {
+        let store = Self {
+            last: RefCell::new(stored()),
+            unreadable: RefCell::new(false),
+        };
+        let found = store.read();
+        (store, found)
+    }
+
+    fn read(&self) -> Found {
+        if storage().is_none() {
+            return Found::Refused;
+        }
+        let Some(text) = self.last.borrow().clone() else {
+            return Found::Nothing;
+        };
+        match read_saved(&text) {
+            Ok(saved) => Found::Book(saved),
+            Err(why) => {
+                self.unreadable.replace(true);
+                Found::Unreadable { text, why }
+            }
+        }
+    }
+
+    /// Reads what another tab has stored.
+    pub fn read_again(&self) -> Found {
+        self.last.replace(stored());
+        self.unreadable.replace(false);
+        self.read()
+    }
+
+    /// From now on this page's book counts, whatever another tab has stored.
+    pub fn overrule(&self) {
+        self.last.replace(stored());
+    }
+
+    /// Moves an unreadable text out of the way, where it stays as it is.
+    ///
+    /// # Errors
+    /// When there is no room for it; then it stays in its place.
+    pub fn put_unreadable_aside(&self) -> Result<(), SaveProblem> {
+        let storage = storage().ok_or(SaveProblem::Refused)?;
+        if let Some(text) = self.last.borrow().as_deref() {
+            let aside = free_aside(&storage);
+            // Removed first: there may be room for one copy only.
+            storage.remove_item(KEY).map_err(|_| SaveProblem::Full)?;
+            if storage.set_item(&aside, text).is_err() {
+                storage.set_item(KEY, text).map_err(|_| SaveProblem::Full)?;
+                return Err(SaveProblem::Full);
+            }
+        }
+        self.last.replace(None);
+        self.unreadable.replace(false);
+        Ok(())
+    }
+
+    /// Stores a book.
+    ///
+    /// # Errors
+    /// When the browser refuses, or something else would be lost. Then what is
+    /// stored stays as it is.
+    pub fn save(&self, saved: &Saved) -> Result<(), SaveProblem> {
+        let storage = storage().ok_or(SaveProblem::Refused)?;
+        if *self.unreadable.borrow() {
+            return Err(SaveProblem::HoldsUnreadable);
+        }
+        if stored() != *self.last.borrow() {
+            return Err(SaveProblem::ChangedElsewhere);
+        }
+        let text = serde_json::to_string(saved).map_err(|_| SaveProblem::Refused)?;
+        storage
+            .set_item(KEY, &text)
+            .map_err(|_| SaveProblem::Full)?;
+        self.last.replace(Some(text));
+        Ok(())
+    }
+}

@@ -1,0 +1,265 @@
+//! The engine's tables in the page: how they are fetched, and how views ask
+//! them without anything being computed twice.
+
+use crate::state::Contents;
+use crate::words;
+use engine::book::Book;
+use engine::findings::{Carrier, carriers};
+use engine::foods::NutrientId;
+use engine::recipe::{LineKind, Recipe, RecipeId};
+use engine::reference::{RecipeStudy, Reference, WeekStudy};
+use engine::week::{ServedRecipe, Service, Week, WeekError, WeekId};
+use std::borrow::Borrow;
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::ops::Deref;
+use std::rc::Rc;
+
+/// Where the page's server keeps the food tables.
+const ADDRESS: &str = "data/sr28.foods.bin";
+
+/// A result that views share. Two are the same when they are one object.
+#[derive(Debug)]
+pub struct Studied<T>(Rc<T>);
+
+impl<T> Studied<T> {
+    fn new(study: T) -> Self {
+        Self(Rc::new(study))
+    }
+}
+
+impl<T> Clone for Studied<T> {
+    fn clone(&self) -> Self {
+        Self(Rc::clone(&self.0))
+    }
+}
+
+impl<T> PartialEq for Studied<T> {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.0, &other.0)
+    }
+}
+
+impl<T> Deref for Studied<T> {
+    type Target = T;
+
+    fn deref(&self) -> &T {
+        &self.0
+    }
+}
+
+impl Borrow<RecipeStudy> for StudiedRecipe {
+    fn borrow(&self) -> &RecipeStudy {
+        self
+    }
+}
+
+/// What is found out about a recipe.
+pub type StudiedRecipe = Studied<RecipeStudy>;
+
+/// How a week stands, or why that cannot be said.
+pub type StudiedWeek = Studied<Result<WeekStudy, String>>;
+
+impl StudiedRecipe {
+    /// How many lines are ingredients.
+    pub fn ingredient_count(&self) -> usize {
+        let is_ingredient = |kind| kind == LineKind::Ingredient;
+        let kinds = self.lines.iter().map(|line| line.read.reading.kind);
+        kinds.filter(|kind| is_ingredient(*kind)).count()
+    }
+
+    /// How many lines are not counted, since something of them is unknown.
+    pub fn open_count(&self) -> usize {
+        let mut open: Vec<usize> = self
+            .parts
+            .iter()
+            .filter(|part| part.food.is_none() || part.weight.is_none())
+            .map(|part| part.line)
+            .collect();
+        open.dedup();
+        open.len()
+    }
+
+    /// Whether other recipes have a say in it.
+    fn names_recipes(&self) -> bool {
+        self.lines
+            .iter()
+            .any(|line| line.recipe.is_some() || line.problem.is_some())
+    }
+}
+
+/// Everything the views look things up in.
+#[derive(Debug)]
+pub struct Tables {
+    /// The engine's tables.
+    pub reference: Reference,
+    studies: RefCell<Studies>,
+}
+
+/// What was found out, for the book as it was last seen.
+#[derive(Debug)]
+struct Studies {
+    recipes: Vec<Rc<Recipe>>,
+    book: Book,
+    of_recipes: BTreeMap<RecipeId, (Rc<Recipe>, StudiedRecipe)>,
+    of_kept: BTreeMap<RecipeId, (Rc<Recipe>, StudiedRecipe)>,
+    of_weeks: BTreeMap<WeekId, (Rc<Week>, StudiedWeek)>,
+}
+
+impl Studies {
+    fn new() -> Self {
+        Self {
+            recipes: Vec::new(),
+            book: Book::empty(""),
+            of_recipes: BTreeMap::new(),
+            of_kept: BTreeMap::new(),
+            of_weeks: BTreeMap::new(),
+        }
+    }
+
+    /// Forgets what no longer holds for this book.
+    fn follow(&mut self, contents: &Contents) {
+        let same = |(a, b): (&Rc<Recipe>, &Rc<Recipe>)| Rc::ptr_eq(a, b);
+        let seen = self.recipes.iter().zip(&contents.recipes);
+        if self.recipes.len() == contents.recipes.len() && seen.clone().all(same) {
+            return;
+        }
+        // A line may name another recipe by its title.
+        let names = |recipes: &[Rc<Recipe>]| -> Vec<(RecipeId, String)> {
+            let name = |recipe: &Rc<Recipe>| (recipe.id.clone(), recipe.title.clone());
+            recipes.iter().map(name).collect()
+        };
+        if names(&self.recipes) == names(&contents.recipes) {
+            let independent =
+                |_: &RecipeId, (_, study): &mut (_, StudiedRecipe)| !study.names_recipes();
+            self.of_recipes.retain(independent);
+            self.of_kept.retain(independent);
+        } else {
+            self.of_recipes.clear();
+            self.of_kept.clear();
+        }
+        self.of_weeks.clear();
+        self.recipes = contents.recipes.clone();
+        self.book = contents.book();
+    }
+}
+
+impl Tables {
+    /// Tables around a reference.
+    pub fn new(reference: Reference) -> Self {
+        Self {
+            reference,
+            studies: RefCell::new(Studies::new()),
+        }
+    }
+
+    /// What is found out about a recipe of the book.
+    pub fn study(&self, recipe: &Rc<Recipe>, contents: &Contents) -> StudiedRecipe {
+        let studies = &mut *self.studies.borrow_mut();
+        studies.follow(contents);
+        self.study_in(&studies.book, &mut studies.of_recipes, recipe)
+    }
+
+    /// What is found out about the kept form of a recipe of the book.
+    pub fn study_kept(&self, kept: &Rc<Recipe>, contents: &Contents) -> StudiedRecipe {
+        let studies = &mut *self.studies.borrow_mut();
+        studies.follow(contents);
+        self.study_in(&studies.book, &mut studies.of_kept, kept)
+    }
+
+    fn study_in(
+        &self,
+        book: &Book,
+        known: &mut BTreeMap<RecipeId, (Rc<Recipe>, StudiedRecipe)>,
+        recipe: &Rc<Recipe>,
+    ) -> StudiedRecipe {
+        if let Some((of, study)) = known.get(&recipe.id)
+            && of == recipe
+        {
+            return study.clone();
+        }
+        let study = Studied::new(self.reference.study_recipe(book, recipe));
+        let entry = (Rc::clone(recipe), study.clone());
+        known.insert(recipe.id.clone(), entry);
+        study
+    }
+
+    /// How a week of the book stands.
+    pub fn study_week(&self, week: &Rc<Week>, contents: &Contents) -> StudiedWeek {
+        self.studies.borrow_mut().follow(contents);
+        let known = self.studies.borrow().of_weeks.get(&week.id).cloned();
+        if let Some((of, study)) = known
+            && of == *week
+        {
+            return study;
+        }
+        let recipes = self.recipes_of(week, contents);
+        let found = self.reference.study_week_with(week, &recipes);
+        let study = Studied::new(found.map_err(|problem| in_words(&problem, contents)));
+        let entry = (Rc::clone(week), study.clone());
+        let weeks = &mut self.studies.borrow_mut().of_weeks;
+        weeks.insert(week.id.clone(), entry);
+        study
+    }
+
+    /// What carries a nutrient in the average meal of a service.
+    pub fn carriers(
+        &self,
+        week: &Week,
+        contents: &Contents,
+        service: &Service,
+        nutrient: NutrientId,
+    ) -> Vec<Carrier> {
+        let recipes = self.recipes_of(week, contents);
+        let served: Vec<ServedRecipe<'_>> = recipes
+            .iter()
+            .filter_map(|(id, study)| Some((id, study.analysis.as_ref().ok()?)))
+            .collect();
+        carriers(week, service, &served, nutrient)
+    }
+
+    /// The studies of a week's recipes, sorted by name.
+    fn recipes_of(&self, week: &Week, contents: &Contents) -> Vec<(RecipeId, StudiedRecipe)> {
+        let meals = week.days.iter().flat_map(|day| &day.meals);
+        let mut names: Vec<RecipeId> = meals
+            .flat_map(|meal| meal.choices())
+            .map(|choice| choice.recipe.clone())
+            .collect();
+        names.sort();
+        names.dedup();
+        names
+            .into_iter()
+            .filter_map(|name| {
+                let study = self.study(contents.recipe(&name)?, contents);
+                Some((name, study))
+            })
+            .collect()
+    }
+}
+
+fn in_words(problem: &WeekError, contents: &Contents) -> String {
+    match problem {
+        WeekError::UnknownRecipe { date, recipe } => match contents.recipe(recipe) {
+            Some(recipe) => words::not_analysed(&date.to_string(), &recipe.title),
+            None => problem.to_string(),
+        },
+        _ => problem.to_string(),
+    }
+}
+
+/// Fetches and opens the tables.
+///
+/// # Errors
+/// In words for the user, when they do not come or are damaged.
+pub async fn open() -> Result<Rc<Tables>, String> {
+    let answer = gloo::net::http::Request::get(ADDRESS)
+        .send()
+        .await
+        .map_err(|error| error.to_string())?;
+    if !answer.ok() {
+        return Err(words::not_served(answer.status(), &answer.status_text()));
+    }
+    let bytes = answer.binary().await.map_err(|error| error.to_string())?;
+    let reference = Reference::committed(&bytes).map_err(|error| error.to_string())?;
+    Ok(Rc::new(Tables::new(reference)))
+}

@@ -1,0 +1,81 @@
+//! The Nutrition Facts panel of a recipe.
+
+mod options;
+mod panel;
+mod words;
+
+use crate::page::use_page;
+use crate::route::Route;
+use crate::words::title_or_untitled;
+use engine::label::{PanelOptions, nutrition_facts};
+use engine::recipe::RecipeId;
+use options::OptionsField;
+use panel::Panel;
+use yew::prelude::*;
+
+/// Which recipe.
+#[derive(Clone, PartialEq, Properties)]
+pub struct FactsViewProps {
+    /// The recipe.
+    pub id: RecipeId,
+}
+
+/// The view.
+#[component]
+pub fn FactsView(props: &FactsViewProps) -> Html {
+    let page = use_page();
+    let options = use_state(PanelOptions::default);
+    let Some(recipe) = page.contents().recipe(&props.id) else {
+        return crate::views::recipe::not_in_book(&props.id);
+    };
+    let study = page.tables.study(recipe, page.contents());
+    let back = html! {
+        <p class="back"><a href={Route::Recipe(props.id.clone()).fragment()}>
+            { words::back(title_or_untitled(&recipe.title)) }
+        </a></p>
+    };
+    let analysis = match &study.analysis {
+        Ok(analysis) => analysis,
+        Err(problem) => {
+            return html! {<>
+                { back }
+                <p class="problem" role="alert">{ problem.to_string() }</p>
+            </>};
+        }
+    };
+    let all = PanelOptions {
+        serving_words: recipe.serving_words.clone(),
+        ..(*options).clone()
+    };
+    let panel = nutrition_facts(analysis, &page.tables.reference.label, &all);
+    let on_change = {
+        let options = options.clone();
+        Callback::from(move |changed| options.set(changed))
+    };
+    html! {
+        <div class="facts-view">
+            { back }
+            <h1>{ words::title(title_or_untitled(&recipe.title)) }</h1>
+            <div class="facts-columns">
+                <Panel panel={panel.clone()} />
+                <div class="facts-beside">
+                    <OptionsField options={(*options).clone()} {on_change} />
+                    <section aria-labelledby="facts-notes">
+                        <h2 id="facts-notes">{ words::NOTES }</h2>
+                        <ul>
+                            { for panel.problems.iter().map(|problem| html! {
+                                <li class="problem">{ problem.to_string() }</li>
+                            }) }
+                            if !panel.complete { <li>{ words::INCOMPLETE }</li> }
+                            { for panel.notes.iter().map(|note| html! { <li>{ &note.words }</li> }) }
+                        </ul>
+                        <button type="button" id="print" onclick={Callback::from(|_| {
+                            // Printing has no outcome to tell.
+                            drop(gloo::utils::window().print());
+                        })}>{ words::PRINT }</button>
+                    </section>
+                </div>
+            </div>
+        </div>
+    }
+}

@@ -1,0 +1,6 @@
+//! The views: one folder or file each, with its words beside it.
+
+pub mod about;
+pub mod facts;
+pub mod recipe;
+pub mod week;

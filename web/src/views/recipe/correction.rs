@@ -1,0 +1,167 @@
+//! Setting a reading right, in place: the food, the weight, how it is treated.
+
+use super::reading::problem_of;
+use super::treat::Treat;
+use super::{Edit, phrases, words};
+use crate::components::{NumberField, Pick, Picker};
+use crate::page::{Page, focus, use_page};
+use crate::state::RecipeEdit;
+use crate::tables::StudiedRecipe;
+use engine::recipe::{Correction, Recipe, RecipeId};
+use engine::units::Grams;
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// Foods offered for what is typed.
+const OFFERED: usize = 12;
+
+/// Recipes of the book offered beside them.
+const OFFERED_RECIPES: usize = 3;
+
+/// Before the name of a recipe among the offers.
+const RECIPE: &str = "recipe:";
+
+const FOOD_FIELD: &str = "correction-food";
+
+/// Which line.
+#[derive(Clone, PartialEq, Properties)]
+pub struct CorrectionPanelProps {
+    /// The recipe.
+    pub recipe: Rc<Recipe>,
+    /// What is found out about it.
+    pub study: StudiedRecipe,
+    /// How to change it.
+    pub edit: Edit,
+    /// Index of the line.
+    pub line: usize,
+    /// Told when the panel is to be closed.
+    pub close: Callback<()>,
+}
+
+/// The panel.
+#[component]
+pub fn CorrectionPanel(props: &CorrectionPanelProps) -> Html {
+    let page = use_page();
+    use_effect_with(props.line, |_| focus(FOOD_FIELD));
+    let search = use_callback(page.clone(), |words: String, page| offers(page, &words));
+    let line = props.line;
+    let (Some(of), Some(written)) = (props.study.lines.get(line), props.recipe.lines.get(line))
+    else {
+        return Html::default();
+    };
+    let correct = {
+        let (edit, correction) = (props.edit.clone(), written.correction.clone());
+        Callback::from(move |change: Change| {
+            let mut correction = correction.clone();
+            change(&mut correction);
+            edit.emit(RecipeEdit::Correct { line, correction });
+        })
+    };
+    let on_pick = correct.reform(|key: AttrValue| picked(&key));
+    let onkeydown = {
+        let close = props.close.clone();
+        Callback::from(move |event: KeyboardEvent| {
+            if event.key() == "Escape" {
+                close.emit(());
+            }
+        })
+    };
+    let onclose = props.close.reform(|_: MouseEvent| ());
+    let has_choice = written.correction.food.is_some() || written.correction.recipe.is_some();
+    let from_words = correct.reform(|_: MouseEvent| -> Change {
+        Box::new(|correction| {
+            correction.food = None;
+            correction.recipe = None;
+            correction.cooked = None;
+        })
+    });
+    let steps = phrases::steps(of);
+    html! {
+        <div class="correction" role="dialog" aria-label={words::correction(&written.text)}
+            data-test="correction" {onkeydown}>
+            <div class="correction-head">
+                <strong>{ &written.text }</strong>
+                <button type="button" class="quiet" data-test="correction-close" onclick={onclose}>
+                    { crate::words::CLOSE }
+                </button>
+            </div>
+            if let Some(problem) = problem_of(of) { <p class="problem">{ problem }</p> }
+            if !of.read.doubts.is_empty() {
+                <ul class="doubts">
+                    { for of.read.doubts.iter().map(|doubt| html! { <li>{ phrases::doubt(doubt) }</li> }) }
+                </ul>
+            }
+            <Picker id={FOOD_FIELD} data_test="correction-food" label={words::FOOD_MEANT} open={true}
+                words={of.read.reading.food_words.clone()} {search} {on_pick} />
+            if has_choice {
+                <p>
+                    <span class="note">{ words::CHOSEN }</span>{ " " }
+                    <button type="button" data-test="from-words" onclick={from_words}>
+                        { words::FROM_WORDS }
+                    </button>
+                </p>
+            }
+            { weight(&written.correction, &correct) }
+            if !steps.is_empty() { <p class="note">{ words::weighed(&steps) }</p> }
+            <Treat study={props.study.clone()} {line} correction={written.correction.clone()} {correct} />
+        </div>
+    }
+}
+
+/// One change of a correction.
+pub type Change = Box<dyn FnOnce(&mut Correction)>;
+
+/// How a part of the panel changes the correction.
+pub type Correct = Callback<Change>;
+
+fn weight(correction: &Correction, correct: &Correct) -> Html {
+    let set = |weight: Option<Grams>| -> Change {
+        Box::new(move |correction| correction.weight = weight)
+    };
+    html! {
+        <NumberField id="correction-weight" data_test="correction-weight" label={words::WEIGHT}
+            unit={words::GRAMS} value={correction.weight.map(Grams::grams)}
+            on_change={correct.reform(move |value| set(Some(Grams::new(value))))}
+            on_clear={correct.reform(move |()| set(None))} />
+    }
+}
+
+fn picked(key: &str) -> Change {
+    let recipe = key.strip_prefix(RECIPE).map(|id| RecipeId(id.to_owned()));
+    let food = key.parse().ok();
+    Box::new(move |correction| {
+        correction.food = food;
+        correction.recipe = recipe;
+        correction.cooked = None;
+    })
+}
+
+/// Foods and recipes for what is typed.
+fn offers(page: &Page, typed: &str) -> Vec<Pick> {
+    let reference = &page.tables.reference;
+    let mut hits = reference.own_search.search(typed, OFFERED);
+    hits.extend(reference.search.search(typed, OFFERED));
+    let foods = hits.into_iter().filter_map(|hit| {
+        let food = reference.foods.food(hit.food)?;
+        Some(Pick {
+            key: food.id.to_string().into(),
+            name: food.description.clone().into(),
+            note: reference
+                .foods
+                .group_name(food.group)
+                .unwrap_or_default()
+                .to_owned()
+                .into(),
+        })
+    });
+    let is_typed = !typed.trim().is_empty();
+    let recipes = super::find(&page.contents().recipes, typed)
+        .filter(|_| is_typed)
+        .take(OFFERED_RECIPES)
+        .map(|recipe| Pick {
+            key: format!("{RECIPE}{}", recipe.id.0).into(),
+            name: recipe.title.clone().into(),
+            note: words::A_RECIPE.into(),
+        });
+    foods.chain(recipes).collect()
+}

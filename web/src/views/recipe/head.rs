@@ -1,0 +1,42 @@
+//! Title and servings of the card.
+
+use super::{CardProps, words};
+use crate::components::NumberField;
+use crate::state::RecipeEdit;
+use engine::units::Servings;
+use rust_decimal::Decimal;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+/// The head of the card.
+#[component]
+pub fn Head(props: &CardProps) -> Html {
+    let recipe = &props.recipe;
+    let text = |with: fn(String) -> RecipeEdit| {
+        props.edit.reform(move |event: InputEvent| {
+            with(event.target_unchecked_into::<HtmlInputElement>().value())
+        })
+    };
+    let servings = props
+        .edit
+        .reform(|value: Decimal| RecipeEdit::Servings(Servings::new(value)));
+    html! {
+        <header class="card-head">
+            <span class="title-field">
+                <label for="title" class="for-readers">{ words::RECIPE_TITLE }</label>
+                <input id="title" type="text" autocomplete="off" value={recipe.title.clone()}
+                    oninput={text(RecipeEdit::Title)} />
+            </span>
+            <span class="card-servings">
+                <NumberField id="servings" label={words::SERVINGS}
+                    value={Some(recipe.servings.servings())} on_change={servings} />
+                <span class="field">
+                    <label for="serving-words">{ words::SERVING_WORDS }</label>
+                    <input id="serving-words" type="text" autocomplete="off"
+                        placeholder={words::SERVING_HINT} value={recipe.serving_words.clone()}
+                        oninput={text(RecipeEdit::ServingWords)} />
+                </span>
+            </span>
+        </header>
+    }
+}

@@ -1,0 +1,151 @@
+//! Weeks: the plan of days, meals and choices, and how it stands against the
+//! limits.
+
+mod day;
+mod findings;
+mod index;
+mod meal;
+mod offer;
+mod sheet;
+mod strip;
+mod words;
+
+pub use index::WeekIndex;
+
+use crate::page::{Page, go, use_page};
+use crate::route::Route;
+use crate::state::{Action, WeekEdit};
+use crate::words::title_or_untitled;
+use day::DayView;
+use engine::week::{Date, Week, WeekId};
+use findings::FindingsView;
+use std::rc::Rc;
+use strip::Strip;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+/// Which week.
+#[derive(Clone, PartialEq, Properties)]
+pub struct WeekViewProps {
+    /// The week.
+    pub id: WeekId,
+}
+
+/// How a part of the view changes its week.
+pub type Edit = Callback<WeekEdit>;
+
+/// The view of one week.
+#[component]
+pub fn WeekView(props: &WeekViewProps) -> Html {
+    let page = use_page();
+    let Some(week) = page.contents().week(&props.id) else {
+        return html! {<>
+            <p class="back"><a href={Route::Weeks.fragment()}>{ words::ALL_WEEKS }</a></p>
+            <p class="problem" role="alert">{ words::not_in_book(&props.id.0) }</p>
+        </>};
+    };
+    let study = page.tables.study_week(week, page.contents());
+    let edit: Edit = {
+        let (page, id) = (page.clone(), props.id.clone());
+        Callback::from(move |edit| page.act(Action::Week(id.clone(), edit)))
+    };
+    let add_day = {
+        let (edit, date) = (edit.clone(), next_date(week));
+        Callback::from(move |_| edit.emit(WeekEdit::AddDay(date)))
+    };
+    html! {
+        <div class="week">
+            <p class="back"><a href={Route::Weeks.fragment()}>{ words::ALL_WEEKS }</a></p>
+            <h1 class="for-readers">{ title_or_untitled(&week.title) }</h1>
+            { head(week, &edit) }
+            <Strip study={study.clone()} />
+            <h2 class="for-readers">{ words::PLAN }</h2>
+            <div class="week-days">
+                { for (0..week.days.len()).map(|day| html! {
+                    <DayView key={day} week={week.clone()} {day} edit={edit.clone()} />
+                }) }
+                <div class="week-more">
+                    if week.days.is_empty() { <p>{ words::NO_DAYS }</p> }
+                    <button type="button" id="add-day" onclick={add_day}>{ words::ADD_DAY }</button>
+                </div>
+            </div>
+            <FindingsView week={week.clone()} {study} />
+            { ways(&page, week) }
+            <sheet::WeekSheet week={week.clone()} />
+        </div>
+    }
+}
+
+/// Title and first day.
+fn head(week: &Rc<Week>, edit: &Edit) -> Html {
+    let title = edit.reform(|event: InputEvent| {
+        WeekEdit::Title(event.target_unchecked_into::<HtmlInputElement>().value())
+    });
+    let start = {
+        let edit = edit.clone();
+        Callback::from(move |event: Event| {
+            let text = event.target_unchecked_into::<HtmlInputElement>().value();
+            // The field gives an empty text while its date is incomplete.
+            if let Ok(date) = text.parse::<Date>() {
+                edit.emit(WeekEdit::Start(date));
+            }
+        })
+    };
+    let first = week.days.iter().map(|day| day.date).min();
+    html! {
+        <div class="week-head">
+            <span class="field title-field">
+                <label for="week-title" class="for-readers">{ words::WEEK_TITLE }</label>
+                <input id="week-title" type="text" autocomplete="off"
+                    value={week.title.clone()} oninput={title} />
+            </span>
+            if let Some(first) = first {
+                <span class="field">
+                    <label for="week-start">{ words::START }</label>
+                    <input id="week-start" type="date" value={first.to_string()} onchange={start} />
+                </span>
+            }
+        </div>
+    }
+}
+
+fn ways(page: &Page, week: &Rc<Week>) -> Html {
+    let remove = {
+        let (page, week) = (page.clone(), week.clone());
+        Callback::from(move |_| {
+            page.act(Action::RemoveWeek(week.id.clone()));
+            let text = crate::words::taken_out(title_or_untitled(&week.title));
+            page.tell(text, true);
+            go(&Route::Weeks);
+        })
+    };
+    html! {
+        <div class="ways">
+            <button type="button" id="print" onclick={Callback::from(|_| {
+                drop(gloo::utils::window().print());
+            })}>{ words::PRINT }</button>
+            <button type="button" id="remove-week" onclick={remove}>{ words::REMOVE_WEEK }</button>
+        </div>
+    }
+}
+
+/// The school day after the last one, or today's.
+fn next_date(week: &Week) -> Date {
+    let last = week.days.iter().map(|day| day.date).max();
+    last.map_or_else(today, Date::next_weekday)
+}
+
+/// Today in the user's time zone.
+fn today() -> Date {
+    let now = js_sys::Date::new_0();
+    let text = format!(
+        "{:04}-{:02}-{:02}",
+        now.get_full_year(),
+        now.get_month() + 1,
+        now.get_date()
+    );
+    // The clock gives days of the calendar; the fallback is a year's first.
+    text.parse()
+        .or_else(|_| "2026-01-01".parse())
+        .expect("a day of the calendar")
+}

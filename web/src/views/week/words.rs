@@ -1,0 +1,156 @@
+//! Words of the view of a week.
+
+use engine::rules::Bound;
+use engine::week::{Date, MealKind};
+
+pub const TITLE: &str = "Weeks of menus";
+pub const LEAD: &str = "Plan what each meal offers and how many servings of it. The week’s average meal is compared \
+     with the limits in force on its first day.";
+pub const NEW: &str = "New week";
+pub const NONE: &str = "There is no week in the book yet.";
+pub const COLUMN_WEEK: &str = "Week";
+pub const COLUMN_DAYS: &str = "Days";
+pub const COLUMN_FINDINGS: &str = "Requirements";
+
+pub const ALL_WEEKS: &str = "← All weeks";
+pub const WEEK_TITLE: &str = "Title of the week";
+pub const START: &str = "First day";
+pub const ADD_DAY: &str = "Add a day";
+pub const REMOVE_WEEK: &str = "Take the week out of the book";
+pub const PRINT: &str = "Print the week";
+pub const NO_DAYS: &str = "The week has no days yet: add the first.";
+pub const DATE: &str = "Date";
+pub const COPY_DAY: &str = "Copy the day";
+pub const REMOVE_DAY: &str = "Remove the day";
+pub const ADD_MEAL: &str = "Add a meal";
+pub const MEAL: &str = "Meal";
+pub const GROUP: &str = "Grades";
+pub const PLANNED_MEALS: &str = "Meals planned";
+pub const REMOVE_MEAL: &str = "Remove the meal";
+pub const ADD_PART: &str = "Add a part";
+pub const PART: &str = "Part of the meal";
+pub const NEW_PART: &str = "Another part";
+pub const TAKE: &str = "choices a student may take";
+pub const REMOVE_PART: &str = "Remove the part";
+pub const ADD_CHOICE: &str = "Add a choice";
+pub const CHOICE_HINT: &str = "Add a recipe …";
+pub const SERVINGS: &str = "servings";
+pub const REMOVE: &str = "Remove";
+pub const MISSING_RECIPE: &str = "not in the book";
+pub const NO_RECIPES: &str = "The book has no recipes to choose from yet.";
+pub const PLAN: &str = "The plan";
+
+pub const FINDINGS: &str = "How the week stands";
+pub const NO_MEALS: &str = "Add a meal to a day, and its requirements appear here.";
+pub const REQUIREMENT: &str = "Requirement";
+pub const FIGURE: &str = "This week";
+pub const LIMIT: &str = "Limit";
+pub const VERDICT: &str = "Verdict";
+pub const COVERAGE: &str = "Known for";
+pub const CITATION: &str = "Where it stands";
+pub const CARRIERS: &str = "What carries it";
+pub const DAY: &str = "Day";
+pub const RECIPE: &str = "Recipe";
+pub const AMOUNT: &str = "In the average meal";
+pub const SHARE: &str = "Share";
+pub const PARTLY: &str = "partly unknown";
+pub const UNKNOWN: &str = "unknown";
+pub const FROM_MEMORY: &str = "figure from memory: check it before relying on it";
+pub const AVERAGES: &str =
+    "Limits are for the week’s average meal; no day has to keep them by itself.";
+pub const NO_LIMITS: &str = "The tables hold no limits for this meal and these grades.";
+pub const SAME_DAY: &str =
+    "Another day of the week has this date already: choose a date of its own.";
+pub const TO_FINDINGS: &str = "All requirements, and what carries them";
+
+/// Parts of a meal that no other day shows how to lay out.
+pub fn usual_parts(kind: MealKind) -> Vec<String> {
+    let parts: &[&str] = match kind {
+        MealKind::Breakfast => &["Grain or main item", "Fruit", "Milk"],
+        MealKind::Snack => &["First item", "Second item"],
+        MealKind::Lunch | MealKind::Supper => &["Main dish", "Vegetable", "Fruit", "Grain", "Milk"],
+    };
+    parts.iter().map(|part| (*part).to_owned()).collect()
+}
+
+/// A meal's name at the start of a line.
+pub fn meal_name(kind: MealKind) -> &'static str {
+    match kind {
+        MealKind::Breakfast => "Breakfast",
+        MealKind::Lunch => "Lunch",
+        MealKind::Snack => "Snack",
+        MealKind::Supper => "Supper",
+    }
+}
+
+/// A meal and its grades.
+pub fn service(kind: MealKind, group: &str) -> String {
+    format!("{} for {group}", meal_name(kind))
+}
+
+/// Title of a new week.
+pub fn week_of(date: Date) -> String {
+    format!("Week of {date}")
+}
+
+/// Heading of a day.
+pub fn day(date: Date) -> String {
+    format!("{} {date}", date.weekday())
+}
+
+/// How many days, in words.
+pub fn days(count: usize) -> String {
+    match count {
+        1 => "1 day".to_owned(),
+        _ => format!("{count} days"),
+    }
+}
+
+/// How many requirements are met, missed and unknown.
+pub fn tally(met: usize, missed: usize, unknown: usize) -> String {
+    format!("{met} met, {missed} missed, {unknown} unknown")
+}
+
+/// Meals and days that an average is of.
+pub fn over(meals: &str, count: usize) -> String {
+    format!("average over {meals} planned meals on {}", days(count))
+}
+
+/// A share of the food's weight.
+pub fn known_for(percent: &str) -> String {
+    format!("{percent} % of the weight")
+}
+
+/// Something to do with a named thing, for those who do not see where it is.
+pub fn of(what: &str, name: &str) -> String {
+    format!("{what}: {name}")
+}
+
+/// What a serving of a recipe contains.
+pub fn per_serving(calories: &str, sodium: &str) -> String {
+    format!("{calories} kcal, {sodium} mg sodium")
+}
+
+/// A recipe that a choice names is not in the book.
+pub fn not_in_book(id: &str) -> String {
+    format!("The week “{id}” is not in the book. It may have been taken out: Undo brings it back.")
+}
+
+/// A week was added.
+pub fn added(monday: Date) -> String {
+    format!("A week from Monday {monday} was added.")
+}
+
+/// A limit with its side.
+pub fn limit(bound: Bound, limit: &str) -> String {
+    match bound {
+        Bound::AtLeast => format!("at least {limit}"),
+        Bound::AtMost => format!("at most {limit}"),
+        Bound::Below => format!("below {limit}"),
+    }
+}
+
+/// A share that leaves out what is not known.
+pub fn of_the_known(figure: &str) -> String {
+    format!("{figure} of what is known")
+}

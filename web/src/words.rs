@@ -1,0 +1,163 @@
+//! The page's words that belong to no single view. Each view keeps its own in
+//! a module of this name beside it.
+
+use crate::book_file::BookFileError;
+use crate::storage::SaveProblem;
+
+/// The page's name.
+pub const NAME: &str = "Gramwright";
+/// Leads keyboard users past the header.
+pub const SKIP: &str = "Skip to the page’s content";
+/// Label of the list of views.
+pub const VIEWS: &str = "Views";
+/// The view of all recipes.
+pub const RECIPES: &str = "Recipes";
+/// The view of all weeks.
+pub const WEEKS: &str = "Weeks";
+/// The view of sources and files.
+pub const ABOUT: &str = "About & files";
+/// Takes a step back.
+pub const UNDO: &str = "Undo";
+/// Does a step again.
+pub const REDO: &str = "Redo";
+/// Closes a panel or a message.
+pub const CLOSE: &str = "Close";
+
+/// While the tables are fetched.
+pub const OPENING: &str = "Opening the food tables …";
+/// Heading of the failure panel.
+pub const NOT_OPENED: &str = "The food tables could not be opened";
+/// Tries again.
+pub const TRY_AGAIN: &str = "Try again";
+/// What a failure means for the user's work.
+pub const NOTHING_LOST: &str = "Nothing you have written is lost: it is stored apart from the food tables. \
+     Without them no recipe can be read. Check the connection and try again; \
+     if it fails again, load the page anew.";
+
+/// The server's answer when the tables are not there.
+pub fn not_served(status: u16, text: &str) -> String {
+    format!("the server answered {status} {text} instead of the tables")
+}
+
+/// The short form of what the page is not.
+pub const IS_NOT: &str = "For planning only. Not software that the Food and Nutrition Service has \
+     evaluated (7 CFR 210.10(i)), and no substitute for the review that federal programs require, or for \
+     the advice of a licensed dietitian or physician.";
+/// Where the footer leads.
+pub const MORE: &str = "What it is and is not";
+/// The short citation of the data.
+pub const DATA: &str =
+    "Food values: USDA National Nutrient Database for Standard Reference, Release 28.";
+
+/// All changes are stored.
+pub const SAVED: &str = "Saved in this browser";
+/// Changes wait to be stored.
+pub const SAVING: &str = "Saving …";
+/// The demo book has not been touched.
+pub const DEMO: &str = "Example book, not saved yet";
+/// Changes are not stored.
+pub const NOT_SAVED: &str = "Not saved";
+
+/// Why a book is not stored and what to do.
+pub fn save_problem(problem: SaveProblem) -> &'static str {
+    match problem {
+        SaveProblem::Refused => {
+            "This browser lets the page store nothing (a private window, or storage is blocked). \
+             Your changes live only until the page is closed: save the book as a file."
+        }
+        SaveProblem::Full => {
+            "The browser’s storage has no room left, so the latest changes are not stored. \
+             Save the book as a file, or free room by removing recipes."
+        }
+        SaveProblem::ChangedElsewhere => {
+            "Another tab has stored a change of the book. So that neither is lost, nothing more is \
+             stored from here until you choose."
+        }
+        SaveProblem::HoldsUnreadable => {
+            "The stored book could not be read and is left as it is, so nothing is stored from here \
+             until you choose."
+        }
+    }
+}
+
+/// The stored text is no book.
+pub fn unreadable(why: &BookFileError) -> String {
+    format!(
+        "The book stored in this browser cannot be read ({why}). It is left as it is; the example \
+         book is shown meanwhile."
+    )
+}
+
+/// Saves the unreadable text as a file.
+pub const SAVE_UNREADABLE: &str = "Save its text as a file";
+/// Makes room for a new book.
+pub const PUT_ASIDE: &str = "Put it aside and go on";
+/// Saves the book as a file.
+pub const SAVE_FILE: &str = "Save the book as a file";
+/// Takes the other tab's book.
+pub const TAKE_OTHER: &str = "Show the other tab’s book";
+/// Keeps this tab's book.
+pub const KEEP_THIS: &str = "Keep this tab’s book";
+/// Heading of messages.
+pub const NOTICES: &str = "Messages";
+
+/// A number that cannot be read.
+pub fn no_number(text: &str) -> String {
+    format!("“{text}” is not a number: write digits, as in 250 or 2.5")
+}
+
+/// A number that is too small.
+pub fn below(text: &str, least: &str) -> String {
+    format!("{text} is too little: write {least} or more")
+}
+
+/// Something was taken out of the book.
+pub fn taken_out(title: &str) -> String {
+    format!("“{title}” was taken out of the book.")
+}
+
+/// Nothing is known of a figure.
+pub const UNKNOWN: &str = "unknown";
+/// The name of something without a title.
+pub const UNTITLED: &str = "Untitled";
+
+/// A title, or a stand-in for an empty one.
+pub fn title_or_untitled(title: &str) -> &str {
+    if title.trim().is_empty() {
+        UNTITLED
+    } else {
+        title
+    }
+}
+
+/// Words of verdicts.
+pub mod verdict {
+    /// The requirement is kept.
+    pub const MET: &str = "met";
+    /// It is not kept.
+    pub const MISSED: &str = "missed";
+    /// It cannot be told.
+    pub const UNKNOWN: &str = "unknown";
+}
+
+/// Words of the search fields.
+pub mod picker {
+    /// How many answers there are, for those who cannot see the list.
+    pub fn answers(count: usize) -> String {
+        match count {
+            0 => "nothing found".to_owned(),
+            1 => "1 found; the arrow keys choose".to_owned(),
+            _ => format!("{count} found; the arrow keys choose"),
+        }
+    }
+}
+
+/// A recipe of the week has no figures.
+pub fn not_analysed(date: &str, title: &str) -> String {
+    format!("{date}: “{title}” has no figures yet: open its card and mend what it reports")
+}
+
+/// The book's own foods or limits cannot be used.
+pub fn own_left_out(problem: &str) -> String {
+    format!("The foods and limits of your own in this book are left out: {problem}.")
+}
