@@ -97,7 +97,8 @@ pub(super) struct Candidate<'m> {
 impl Candidate<'_> {
     fn matched(&self, line: &LineWords) -> usize {
         let said = |group: &&Vec<String>| group.iter().any(|word| line.says(word));
-        self.words.details.iter().filter(said).count()
+        let named = self.words.asides.iter().any(|word| line.says(word));
+        self.words.details.iter().filter(said).count() + usize::from(named)
     }
 
     /// The describing words that neither the line nor the food's description
@@ -131,7 +132,13 @@ pub(super) fn best(
     line: &LineWords,
 ) -> Option<Weighed> {
     candidates.retain(|candidate| candidate.grams_of(quantity.high).is_some());
-    let first = (0..candidates.len()).min_by_key(|at| (candidates[*at].rank(line), *at))?;
+    let first = (0..candidates.len()).min_by_key(|at| {
+        let candidate = &candidates[*at];
+        // Of several volumes in one unit the largest: the dataset's rounding
+        // to whole grams changes its weight least.
+        let volume = candidate.words.volume.map(|_| candidate.measure.grams);
+        (candidate.rank(line), Reverse(volume), *at)
+    })?;
     let best = &candidates[first];
     let rank = best.rank(line);
     let unsaid = best.unsaid(line);

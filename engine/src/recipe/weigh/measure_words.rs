@@ -18,6 +18,8 @@ pub(super) struct MeasureWords {
     /// Words that say how the food is cut, filled or left; those of one group
     /// are alternatives.
     pub details: Vec<Vec<String>>,
+    /// Words in brackets that say which food is meant: "roll (hamburger)".
+    pub asides: Vec<String>,
     /// Whether the words can count at all. "Piece (yield from 1 lb raw meat)"
     /// tells what a pound yields and is no piece.
     pub counts: bool,
@@ -52,6 +54,10 @@ pub(super) fn read(measure: &Measure) -> MeasureWords {
         read.volume = None;
     }
     read.details(&rest, &words);
+    read.asides = asides(&words)
+        .into_iter()
+        .filter(|word| !read.heads.contains(word))
+        .collect();
     read
 }
 
@@ -131,6 +137,7 @@ impl MeasureWords {
         let is_volume = self.volume.is_some();
         let described = |word: &&str| {
             !FILLERS.contains(word)
+                && !matches!(vocabulary::unit(word), Some(UnitWord::Volume(_)))
                 && (is_volume || !matches!(vocabulary::unit(word), Some(UnitWord::Size(_))))
                 && (preparation::is_thickness(word)
                     || preparation::role(word) != Some(Role::Manner))
@@ -236,6 +243,19 @@ fn prepared_in_brackets(words: &str) -> Vec<String> {
         }
     }
     found
+}
+
+/// Stems of the words in brackets, where the brackets hold no figures.
+fn asides(words: &str) -> Vec<String> {
+    words
+        .to_lowercase()
+        .split('(')
+        .skip(1)
+        .map(|bracket| bracket.split(')').next().unwrap_or(""))
+        .filter(|inside| !inside.contains(|c: char| c.is_ascii_digit()))
+        .flat_map(words_of)
+        .map(preparation::stem)
+        .collect()
 }
 
 fn words_of(text: &str) -> impl Iterator<Item = &str> {
