@@ -74,6 +74,33 @@ impl Component {
         }
     }
 
+    /// The marks that a food credited toward the component may bear.
+    pub fn marks(self) -> &'static [Mark] {
+        match self {
+            Self::Grains => &[
+                Mark::WholeGrainRich,
+                Mark::WholeGrainUnstated,
+                Mark::GrainDessert,
+                Mark::Cereal,
+            ],
+            Self::MeatAlternates => &[Mark::Yogurt],
+            Self::Milk => &[
+                Mark::Unflavored,
+                Mark::Flavored,
+                Mark::FatFree,
+                Mark::LowFat,
+                Mark::ReducedFat,
+                Mark::Whole,
+                Mark::Beverage,
+            ],
+            Self::Fruits | Self::Vegetables => &[Mark::Juice, Mark::Beverage],
+            Self::Beans => &[Mark::SubgroupOnly],
+            Self::DarkGreen | Self::RedOrange | Self::Starchy | Self::Other => {
+                &[Mark::Juice, Mark::Beverage]
+            }
+        }
+    }
+
     /// True for vegetables and their subgroups.
     pub fn is_vegetable(self) -> bool {
         self == Self::Vegetables || Self::SUBGROUPS.contains(&self)
@@ -143,6 +170,12 @@ pub enum Mark {
     /// subgroup but not toward vegetables.
     #[serde(rename = "subgroup only")]
     SubgroupOnly,
+}
+
+impl fmt::Display for Mark {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.serialize(out)
+    }
 }
 
 /// As what a dish serves its beans, peas and lentils: never both.

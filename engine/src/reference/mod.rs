@@ -1,12 +1,14 @@
 //! Everything that the engine looks things up in, and the two questions that
 //! callers ask: what is in this recipe, and does this week keep its rules?
 
+mod origin;
 mod prepare;
 mod recipe;
 mod serving;
 mod sub_recipe;
 mod week;
 
+pub use origin::{FigureOrigin, PartOrigin};
 pub use prepare::{LineStudy, PrepareProblem};
 pub use recipe::{RecipeAllergen, RecipeStudy, StudyProblem};
 pub use serving::{CARBOHYDRATE_CAUTION, CarbohydrateCount, ServingAmount};

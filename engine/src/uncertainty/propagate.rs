@@ -20,6 +20,15 @@ pub struct Uncertainty {
     pub at_least: bool,
 }
 
+impl Uncertainty {
+    /// Half the width of the interval in which the figure lies with a level of
+    /// confidence of about 95 percent: twice the standard uncertainty (JCGM
+    /// 100:2008, 6.3.3).
+    pub fn expanded(&self) -> Decimal {
+        self.standard * Decimal::TWO
+    }
+}
+
 /// Uncertainty of the amount of `nutrient` in `composition`.
 pub fn of_amount(
     foods: &FoodTable,

@@ -1,6 +1,7 @@
 //! Units of mass and volume with their exact sizes, and units of count.
 
 use super::{Amount, Grams, Millilitres};
+use crate::exact::rounding::guarded;
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -53,6 +54,16 @@ impl MassUnit {
     /// How many of `smaller` make one of this, exactly.
     pub fn ratio_to(self, smaller: Self) -> Option<Amount> {
         Amount::fraction(self.nanograms().into(), smaller.nanograms().into())
+    }
+
+    /// The mass of so many of this unit.
+    pub fn of(self, number: Decimal) -> Grams {
+        self.grams() * number
+    }
+
+    /// How many of this unit a mass is, without the noise of the division.
+    pub fn number_in(self, mass: Grams) -> Decimal {
+        guarded(mass.grams() / self.grams().grams())
     }
 
     /// The usual symbol.
@@ -140,6 +151,16 @@ impl VolumeUnit {
     /// How many of `smaller` make one of this, exactly.
     pub fn ratio_to(self, smaller: Self) -> Option<Amount> {
         Amount::fraction(self.parts().into(), smaller.parts().into())
+    }
+
+    /// The volume of so many of this unit.
+    pub fn of(self, number: Decimal) -> Millilitres {
+        self.millilitres() * number
+    }
+
+    /// How many of this unit a volume is, without the noise of the division.
+    pub fn number_in(self, volume: Millilitres) -> Decimal {
+        guarded(volume.millilitres() / self.millilitres().millilitres())
     }
 
     /// The usual symbol.
