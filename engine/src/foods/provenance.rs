@@ -61,13 +61,23 @@ impl Provenance {
 
     /// The dataset's footnotes on a food, in its order.
     pub fn footnotes(&self, food: FoodId) -> Vec<&str> {
+        self.notes(food, |_| true)
+    }
+
+    /// Those of them that concern a nutrient: notes on the food as a whole and
+    /// on this very value.
+    pub fn footnotes_on(&self, food: FoodId, nutrient: NutrientId) -> Vec<&str> {
+        self.notes(food, |of| of.is_none_or(|of| of == nutrient.0))
+    }
+
+    fn notes(&self, food: FoodId, wanted: impl Fn(Option<u16>) -> bool) -> Vec<&str> {
         let Some(row) = self.row(food) else {
             return Vec::new();
         };
         self.0
             .footnotes
             .iter()
-            .filter(|note| note.food as usize == row)
+            .filter(|note| note.food as usize == row && wanted(note.nutrient))
             .map(|note| note.text.as_str())
             .collect()
     }

@@ -38,7 +38,7 @@ pub struct PartOrigin {
     pub error: Option<ValueError>,
     /// What stands behind the value in the dataset.
     pub source: Option<ValueSource>,
-    /// The dataset's footnotes on the food.
+    /// The dataset's footnotes on the food and on this value.
     pub footnotes: Vec<String>,
 }
 
@@ -90,7 +90,7 @@ impl Reference {
             source: behind
                 .and_then(|(food, evidence)| evidence.provenance().value_source(food, nutrient)),
             footnotes: behind.map_or_else(Vec::new, |(food, evidence)| {
-                let notes = evidence.provenance().footnotes(food);
+                let notes = evidence.provenance().footnotes_on(food, nutrient);
                 notes.into_iter().map(str::to_owned).collect()
             }),
         }
