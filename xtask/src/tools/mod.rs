@@ -9,7 +9,7 @@ pub mod wasm_target;
 
 use crate::console::{self, Steps};
 use crate::project;
-use anyhow::Result;
+use anyhow::{Result, ensure};
 use std::env;
 use std::ffi::OsString;
 use std::path::{Path, PathBuf};
@@ -35,14 +35,14 @@ pub trait Tool {
 /// Installs what building the page needs, and these tools.
 ///
 /// # Errors
-/// See [`ensure`]; also when the pinned versions contradict each other.
+/// See [`install_missing`]; also when the pinned versions contradict each other.
 pub fn set_up(also: &[&dyn Tool]) -> Result<WasmCompiler> {
     pins::check_wasm_bindgen_agrees()?;
     let compiler = WasmCompiler::choose()?;
     let mut needed: Vec<&dyn Tool> = compiler.tools().to_vec();
     needed.extend([&pins::TRUNK as &dyn Tool, &pins::WASM_BINDGEN]);
     needed.extend(also);
-    ensure(&needed)?;
+    install_missing(&needed)?;
     Ok(compiler)
 }
 
@@ -50,7 +50,7 @@ pub fn set_up(also: &[&dyn Tool]) -> Result<WasmCompiler> {
 ///
 /// # Errors
 /// The first tool's that cannot be installed.
-fn ensure(tools: &[&dyn Tool]) -> Result<()> {
+fn install_missing(tools: &[&dyn Tool]) -> Result<()> {
     let missing: Vec<&dyn Tool> = tools
         .iter()
         .copied()
@@ -70,7 +70,15 @@ fn ensure(tools: &[&dyn Tool]) -> Result<()> {
     for tool in missing {
         let title = tool.title();
         let log = log_file(&title);
-        steps.run(&title, |_| tool.install(&log))?;
+        steps.run(&title, |_| {
+            tool.install(&log)?;
+            ensure!(
+                tool.is_installed(),
+                "it was installed, but is not found; see {}",
+                log.display()
+            );
+            Ok(())
+        })?;
     }
     Ok(())
 }
