@@ -4,7 +4,6 @@ mod counts;
 mod stage;
 
 use crate::console::Steps;
-use crate::tools::wasm_target::WasmCompiler;
 use crate::tools::{self, pins};
 use anyhow::{Result, bail};
 use counts::Counts;
@@ -20,7 +19,7 @@ use stage::Stage;
 pub fn run(names: &[&str], filter: &[&str]) -> Result<()> {
     let stages = choose(names)?;
     let compiler = tools::set_up(&[&pins::NODE, &pins::BROWSER])?;
-    let mut steps = Steps::new(stages.iter().map(|stage| stage.usual(compiler)).collect());
+    let mut steps = Steps::new(stages.iter().copied().map(Stage::usual).collect());
     let mut sum = Counts::default();
     for stage in stages {
         let mut counts = Counts::default();
@@ -35,6 +34,7 @@ pub fn run(names: &[&str], filter: &[&str]) -> Result<()> {
             println!("{sum}");
             std::process::exit(1);
         }
+        stage.note_passed()?;
     }
     println!("{sum}");
     Ok(())
@@ -52,9 +52,4 @@ fn choose(names: &[&str]) -> Result<Vec<Stage>> {
         .into_iter()
         .filter(|stage| names.is_empty() || names.contains(&stage.name()))
         .collect())
-}
-
-/// Whether this compiler brings a linter for the page's own target.
-fn has_linter(compiler: WasmCompiler) -> bool {
-    compiler == WasmCompiler::Native
 }

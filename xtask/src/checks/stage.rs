@@ -1,13 +1,14 @@
 //! The stages of the checks.
 
 use super::counts::Counts;
-use super::has_linter;
-use crate::console;
 use crate::page::{self, Page};
 use crate::tools;
 use crate::tools::wasm_target::{TRIPLE, WasmCompiler};
+use crate::{console, project};
 use anyhow::{Context, Result, bail};
+use std::fs;
 use std::io::{BufRead, BufReader};
+use std::path::PathBuf;
 use std::process::{Command, Stdio};
 use std::time::Duration;
 
@@ -63,17 +64,39 @@ impl Stage {
         }
     }
 
-    /// How long it usually takes when nothing but the project's own code must be compiled.
+    /// How long it usually takes: much longer until its libraries have been compiled once.
     #[must_use]
-    pub fn usual(self, compiler: WasmCompiler) -> Duration {
-        Duration::from_secs(match self {
-            Self::Format => 2,
-            Self::Lint if has_linter(compiler) => 30,
-            Self::Lint => 20,
-            Self::Native => 60,
-            Self::Wasm => 20,
-            Self::Journeys => 60,
-        })
+    pub fn usual(self) -> Duration {
+        let (first, later) = match self {
+            Self::Format => (2, 2),
+            Self::Lint => (90, 30),
+            Self::Native => (240, 60),
+            Self::Wasm => (60, 20),
+            Self::Journeys => (150, 60),
+        };
+        let seconds = if self.passed_before() { later } else { first };
+        Duration::from_secs(seconds)
+    }
+
+    /// Beside the compiled libraries, so that both go together.
+    fn mark(self) -> PathBuf {
+        project::root()
+            .join("target/passed-stages")
+            .join(self.name())
+    }
+
+    fn passed_before(self) -> bool {
+        self.mark().exists()
+    }
+
+    /// Notes that everything it needs has been compiled once.
+    ///
+    /// # Errors
+    /// When `target` cannot be written.
+    pub fn note_passed(self) -> Result<()> {
+        let mark = self.mark();
+        fs::create_dir_all(mark.parent().context("the mark lies in a folder")?)?;
+        Ok(fs::write(mark, "")?)
     }
 
     /// Runs it; `filter` goes to the test runners, whose results are added to `counts`.
@@ -120,7 +143,7 @@ fn lint(compiler: WasmCompiler) -> Result<()> {
         .args(["--features", "gramwright-tests/journeys"])
         .args(["--", "-D", "warnings"]);
     console::run_openly(&mut native)?;
-    if !has_linter(compiler) {
+    if compiler == WasmCompiler::Distro {
         println!(
             "    the distribution's compiler has no linter: code for the browser alone is not linted here"
         );
