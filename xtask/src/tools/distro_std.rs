@@ -17,6 +17,9 @@ use std::time::Duration;
 const RUSTC: &str = "/usr/bin/rustc";
 const CARGO: &str = "/usr/bin/cargo";
 
+/// What the page needs of the standard library, and `test`, which its tests need.
+const LIBRARY: &str = "std,panic_abort,panic_unwind,test";
+
 /// The scratch crate; building it builds the standard library.
 const MANIFEST: &str = "[package]\nname = \"scratch\"\nedition = \"2024\"\n\n[workspace]\n";
 
@@ -38,9 +41,14 @@ fn sysroot() -> PathBuf {
     home().join("sysroot")
 }
 
-/// Written last; holds the version of the compiler that the sysroot belongs to.
+/// Written last; holds what the sysroot was made of.
 fn seal() -> PathBuf {
-    home().join("compiler.txt")
+    home().join("made-of.txt")
+}
+
+/// The parts of the library, and the compiler that the sysroot belongs to.
+fn made_of() -> Result<String> {
+    Ok(format!("{LIBRARY}\n{}", compiler_version(RUSTC)?))
 }
 
 impl Tool for DistroStd {
@@ -53,8 +61,7 @@ impl Tool for DistroStd {
     }
 
     fn is_installed(&self) -> bool {
-        compiler_version(RUSTC)
-            .is_ok_and(|now| fs::read_to_string(seal()).is_ok_and(|then| then == now))
+        made_of().is_ok_and(|now| fs::read_to_string(seal()).is_ok_and(|then| then == now))
     }
 
     fn install(&self, log: &Path) -> Result<()> {
@@ -70,7 +77,7 @@ impl Tool for DistroStd {
         if compiled.exists() {
             fs::remove_dir_all(compiled)?;
         }
-        fs::write(seal(), compiler_version(RUSTC)?)?;
+        fs::write(seal(), made_of()?)?;
         Ok(())
     }
 }
@@ -88,7 +95,7 @@ fn build(log: &Path, usual: Duration) -> Result<PathBuf> {
     command
         .current_dir(scratch())
         .args(["build", "--release", "--target", TRIPLE])
-        .args(["-Z", "build-std=std,panic_abort,panic_unwind"])
+        .arg(format!("-Zbuild-std={LIBRARY}"))
         .env("CARGO_TARGET_DIR", scratch().join("target"))
         .env("RUSTC", RUSTC)
         // A released compiler builds its own standard library only under this name.
