@@ -9,7 +9,7 @@ mod sub_recipe;
 mod week;
 
 pub use origin::{FigureOrigin, PartOrigin};
-pub use prepare::{LineStudy, PrepareProblem};
+pub use prepare::{LineStudy, PrepareProblem, Retained};
 pub use recipe::{RecipeAllergen, RecipeStudy, StudyProblem};
 pub use serving::{CARBOHYDRATE_CAUTION, CarbohydrateCount, ServingAmount};
 pub use sub_recipe::SubRecipeProblem;

@@ -1,10 +1,11 @@
 //! One line from its reading to what arithmetic takes: edible, cooked, kept.
 
 use super::Reference;
-use crate::foods::FoodId;
+use crate::foods::{FoodId, NutrientId};
 use crate::recipe::{Correction, LineKind, ReadLine, RecipeId, Route, WeighedLine};
 use crate::units::Grams;
 use crate::yields::{AmountBasis, CookedYield, EdiblePortion, Treatment};
+use rust_decimal::Decimal;
 use serde::Serialize;
 use std::fmt;
 
@@ -22,6 +23,9 @@ pub struct LineStudy {
     pub edible: Option<EdiblePortion>,
     /// How it counts once it is cooked, if a person has said so.
     pub cooked: Option<CookedYield>,
+    /// Share of each nutrient that stays through that, where both entries have
+    /// a value; empty for a line that is not cooked.
+    pub retained: Vec<Retained>,
     /// What the dataset and the tables offer for cooking it; empty where the
     /// food is not raw.
     pub can_be_cooked: Vec<CookedYield>,
@@ -29,6 +33,16 @@ pub struct LineStudy {
     pub treatments: Vec<Treatment>,
     /// What keeps the line from being computed.
     pub problem: Option<PrepareProblem>,
+}
+
+/// The share of one nutrient that stays through cooking.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "camelCase")]
+pub struct Retained {
+    /// Which nutrient.
+    pub nutrient: NutrientId,
+    /// Share, 1 for all of it.
+    pub share: Decimal,
 }
 
 /// Why a line cannot be taken to the dish, besides what its reading reports.
@@ -75,6 +89,7 @@ impl Reference {
             recipe: None,
             edible: self.edible(&read, correction),
             cooked: None,
+            retained: Vec::new(),
             can_be_cooked: read
                 .food
                 .map(|food| self.yields.proposals(&self.foods, food))
@@ -163,6 +178,7 @@ impl Reference {
         let bounds = part
             .bounds
             .map(|(low, high)| (low * found.low, high * found.high));
+        study.retained = self.retained(&found, raw);
         study.cooked = Some(found);
         WeighedLine {
             food: Some(cooked.food),
@@ -170,5 +186,17 @@ impl Reference {
             bounds,
             ..part
         }
+    }
+
+    fn retained(&self, cooked: &CookedYield, raw: FoodId) -> Vec<Retained> {
+        let nutrients = self.foods.nutrients().iter();
+        nutrients
+            .filter_map(|nutrient| {
+                Some(Retained {
+                    nutrient: nutrient.id,
+                    share: cooked.retention(&self.foods, raw, nutrient.id)?,
+                })
+            })
+            .collect()
     }
 }

@@ -193,6 +193,7 @@ impl Reference {
             recipe: None,
             edible: None,
             cooked: None,
+            retained: Vec::new(),
             can_be_cooked: Vec::new(),
             treatments: Vec::new(),
             problem: None,

@@ -1,7 +1,7 @@
 //! Edible → cooked, by the best route that there is.
 
 use super::pair::cooked_pairs;
-use crate::foods::{FoodId, FoodTable};
+use crate::foods::{FoodId, FoodTable, NutrientId};
 use crate::tables::{self, Row, TableError};
 use crate::units::Grams;
 use rust_decimal::Decimal;
@@ -36,6 +36,24 @@ pub struct CookedYield {
     pub high: Decimal,
     /// How it was found.
     pub route: YieldRoute,
+}
+
+impl CookedYield {
+    /// The share of a nutrient that stays through cooking, from the dataset's
+    /// two entries: (amount per gram cooked × yield) ÷ (amount per gram raw),
+    /// the "true retention" of Murphy, Criner and Gray (1975). Above 1 where
+    /// something was added or concentrated. Nothing where an entry lacks the
+    /// value or the raw food has none of it.
+    pub fn retention(
+        &self,
+        foods: &FoodTable,
+        raw: FoodId,
+        nutrient: NutrientId,
+    ) -> Option<Decimal> {
+        let before = foods.per_100_g(raw, nutrient)?;
+        let after = foods.per_100_g(self.cooked, nutrient)?;
+        (before > Decimal::ZERO).then(|| after * self.factor / before)
+    }
 }
 
 #[derive(Debug, Clone, Deserialize)]
