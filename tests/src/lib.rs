@@ -5,3 +5,4 @@ pub mod fixtures;
 pub mod random;
 pub mod release;
 pub mod sql;
+pub mod typed;

@@ -14,19 +14,11 @@ use engine::label::{LabelTables, LabelTexts, PanelCell, PanelOptions, nutrition_
 use engine::recipe::WeighedLine;
 use engine::units::{Grams, Servings};
 use gramwright_tests::fixtures;
+use gramwright_tests::typed::rows;
 use rust_decimal::Decimal;
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
-
-type Row = BTreeMap<String, String>;
-
-fn rows(text: &str) -> Vec<Row> {
-    csv::Reader::from_reader(text.as_bytes())
-        .deserialize()
-        .map(|row| row.expect("a row of a table"))
-        .collect()
-}
 
 /// A number as whole billionths.
 fn billionths(text: &str) -> i128 {

@@ -15,17 +15,8 @@ use engine::claims::{
 use engine::exact::PartialSum;
 use engine::foods::NutrientId;
 use engine::units::{Grams, Servings};
+use gramwright_tests::typed::rows;
 use rust_decimal::Decimal;
-use std::collections::BTreeMap;
-
-type Row = BTreeMap<String, String>;
-
-fn rows(text: &str) -> Vec<Row> {
-    csv::Reader::from_reader(text.as_bytes())
-        .deserialize()
-        .map(|row| row.expect("a row of a table"))
-        .collect()
-}
 
 fn dec(text: &str) -> Decimal {
     text.parse().unwrap_or_else(|_| panic!("{text} in a table"))

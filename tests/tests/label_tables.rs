@@ -6,17 +6,9 @@
 
 use engine::label::{LabelTables, LabelTexts};
 use gramwright_tests::fixtures;
+use gramwright_tests::typed::{Row, rows};
 use nutrient_data::rules;
 use std::collections::{BTreeMap, BTreeSet};
-
-type Row = BTreeMap<String, String>;
-
-fn rows(text: &str) -> Vec<Row> {
-    csv::Reader::from_reader(text.as_bytes())
-        .deserialize()
-        .map(|row| row.expect("a row of a table"))
-        .collect()
-}
 
 /// Shows both sides' surplus.
 fn assert_same(table: BTreeSet<String>, typed: BTreeSet<String>) {

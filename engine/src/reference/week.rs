@@ -75,7 +75,7 @@ impl Reference {
     /// When a choice names a recipe that is missing or cannot be analysed, or
     /// planned numbers make no sense.
     pub fn study_week(&self, book: &Book, week: &Week) -> Result<WeekStudy, WeekError> {
-        let studies = self.study_recipes(book, &recipes_of(week));
+        let studies = self.study_recipes(book, &week.recipes());
         self.study_week_with(week, &studies)
     }
 
@@ -165,19 +165,6 @@ impl Reference {
             ),
         }
     }
-}
-
-fn recipes_of(week: &Week) -> Vec<RecipeId> {
-    let mut names: Vec<RecipeId> = week
-        .days
-        .iter()
-        .flat_map(|day| &day.meals)
-        .flat_map(|meal| meal.choices())
-        .map(|choice| choice.recipe.clone())
-        .collect();
-    names.sort();
-    names.dedup();
-    names
 }
 
 /// What the average meal of a service is made of. A recipe that is served on

@@ -120,6 +120,20 @@ impl Week {
         services
     }
 
+    /// The recipes that the week serves, each once, in the order of their names.
+    pub fn recipes(&self) -> Vec<RecipeId> {
+        let mut names: Vec<RecipeId> = self
+            .days
+            .iter()
+            .flat_map(|day| &day.meals)
+            .flat_map(Meal::choices)
+            .map(|choice| choice.recipe.clone())
+            .collect();
+        names.sort();
+        names.dedup();
+        names
+    }
+
     /// The meals of one service, with their dates.
     pub fn meals_of<'a>(&'a self, service: &'a Service) -> impl Iterator<Item = (Date, &'a Meal)> {
         self.days.iter().flat_map(move |day| {
