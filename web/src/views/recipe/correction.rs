@@ -7,6 +7,7 @@ use crate::components::{NumberField, Pick, Picker};
 use crate::page::{Page, focus, use_page};
 use crate::state::RecipeEdit;
 use crate::tables::StudiedRecipe;
+use engine::foods::FoodId;
 use engine::recipe::{Correction, Recipe, RecipeId};
 use engine::units::Grams;
 use std::rc::Rc;
@@ -103,6 +104,7 @@ pub fn CorrectionPanel(props: &CorrectionPanelProps) -> Html {
             }
             { weight(&written.correction, &correct) }
             if !steps.is_empty() { <p class="note">{ words::weighed(&steps) }</p> }
+            { measures(&page, of.read.food) }
             <Treat study={props.study.clone()} {line} correction={written.correction.clone()} {correct} />
         </div>
     }
@@ -123,6 +125,24 @@ fn weight(correction: &Correction, correct: &Correct) -> Html {
             unit={words::GRAMS} value={correction.weight.map(Grams::grams)}
             on_change={correct.reform(move |value| set(Some(Grams::new(value))))}
             on_clear={correct.reform(move |()| set(None))} />
+    }
+}
+
+/// The measures that the dataset has of the food.
+fn measures(page: &Page, food: Option<FoodId>) -> Html {
+    let measures = food.map_or(&[][..], |food| page.tables.reference.foods.measures(food));
+    if measures.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <details data-test="measures">
+            <summary>{ words::measures(measures.len()) }</summary>
+            <ul class="measures">
+                { for measures.iter().map(|measure| html! {
+                    <li>{ phrases::measure(&measure.into()) }</li>
+                }) }
+            </ul>
+        </details>
     }
 }
 

@@ -10,6 +10,7 @@ use engine::analysis::{RecipeAnalysis, change};
 use engine::exact::Digits;
 use engine::foods::NutrientId;
 use engine::recipe::Recipe;
+use rust_decimal::Decimal;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -82,15 +83,19 @@ pub fn Figures(props: &FiguresProps) -> Html {
                 </dl>
                 <p class="note">{ words::uncounted(analysis.unknown_lines.len()) }</p>
             }
-            if before.is_some() {
+            if props.before.is_some() {
                 <div class="kept" data-test="kept">
-                    <p class="hint">{ words::KEPT_HINT }</p>
+                    <p class="hint">
+                        { if before.is_some() { words::KEPT_HINT } else { words::NOT_KEPT_HINT } }
+                    </p>
                     <button type="button" id="keep" onclick={act(Action::Keep(id.clone()))}>
                         { words::KEEP }
                     </button>
-                    <button type="button" id="go-back" onclick={act(Action::GoBack(id.clone()))}>
-                        { words::GO_BACK }
-                    </button>
+                    if before.is_some() {
+                        <button type="button" id="go-back" onclick={act(Action::GoBack(id.clone()))}>
+                            { words::GO_BACK }
+                        </button>
+                    }
                 </div>
             }
         </section>
@@ -123,7 +128,7 @@ fn figure(
                 &difference.unwrap_or_else(|| words::UNKNOWN.to_owned()),
             )
         });
-    let incomplete = sum.filter(|sum| !sum.is_complete());
+    let partly = sum.filter(|sum| sum.coverage() < Decimal::ONE);
     html! {
         <div class="big-figure" data-figure={key}>
             <dt>{ name }</dt>
@@ -138,7 +143,7 @@ fn figure(
             if let Some(change) = change {
                 <dd class="change" data-test={format!("change-{key}")}>{ change }</dd>
             }
-            if let Some(sum) = incomplete {
+            if let Some(sum) = partly {
                 <dd class="note">{ words::known_for(&format::percent_known(sum.coverage())) }</dd>
             }
         </div>

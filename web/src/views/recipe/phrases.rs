@@ -3,7 +3,7 @@
 use super::reading::Level;
 use crate::format;
 use engine::exact::Digits;
-use engine::recipe::{Doubt, NamedMeasure, Route, Step};
+use engine::recipe::{Doubt, NamedMeasure, Route, Step, WeighProblem};
 use engine::reference::LineStudy;
 use engine::yields::{TrimRoute, YieldRoute};
 
@@ -21,12 +21,16 @@ pub fn level(level: Level) -> &'static str {
     }
 }
 
-/// A problem and its remedy.
-pub fn problem(problem: &str, remedy: &str) -> String {
-    format!(
-        "{}: unknown, not counted as zero. {remedy}",
-        sentence(problem)
-    )
+/// Why a line has no weight, and what to do about it.
+pub fn problem(problem: &WeighProblem) -> String {
+    let what = match problem {
+        // The measures that there are follow in a list of their own.
+        WeighProblem::NoSuchMeasure { wanted, .. } => {
+            format!("This food has no measure for “{wanted}”")
+        }
+        _ => sentence(&problem.to_string()),
+    };
+    format!("{what}: unknown, not counted as zero. {}", problem.remedy())
 }
 
 /// A text that starts with a capital.

@@ -117,7 +117,7 @@ pub fn problem_of(line: &LineStudy) -> Option<String> {
     match &line.read.weight {
         // Which food it is comes first: without it no weight helps.
         _ if line.read.food.is_none() => Some(phrases::NO_FOOD.to_owned()),
-        Err(problem) => Some(phrases::problem(&problem.to_string(), problem.remedy())),
+        Err(problem) => Some(phrases::problem(problem)),
         Ok(_) => None,
     }
 }

@@ -35,7 +35,8 @@ pub const PRINT: &str = "Print the card";
 pub const TO_FACTS: &str = "Nutrition Facts panel";
 pub const KEEP: &str = "Keep this version";
 pub const GO_BACK: &str = "Go back to the kept one";
-pub const KEPT_HINT: &str = "Figures in brackets compare with the card as last kept.";
+pub const KEPT_HINT: &str = "before → now: the card as last kept, and as it stands.";
+pub const NOT_KEPT_HINT: &str = "Keep the card to compare later changes with it.";
 
 pub const FIGURES: &str = "One serving";
 pub const CALORIES: &str = "Calories";
@@ -191,6 +192,14 @@ pub const A_RECIPE: &str = "recipe of this book";
 /// How the line was weighed.
 pub fn weighed(steps: &str) -> String {
     format!("Weighed: {steps}")
+}
+
+/// How many measures the food has.
+pub fn measures(count: usize) -> String {
+    match count {
+        1 => "1 measure of this food in the tables".to_owned(),
+        _ => format!("{count} measures of this food in the tables"),
+    }
 }
 
 pub const TREAT: &str = "Cleaned, cooked, drained …";
