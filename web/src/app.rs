@@ -2,6 +2,7 @@
 //! asks for, the footer.
 
 use crate::components::{Footer, Header};
+use crate::evidence::use_evidence;
 use crate::page::{DeskState, Page, Told};
 use crate::route::Route;
 use crate::saving::{Notices, Opened, open_store, use_saving};
@@ -82,10 +83,16 @@ fn Office(props: &OfficeProps) -> Html {
         move || DeskState(Desk::new(saved))
     });
     let told = use_state(|| None::<Told>);
-    let (tables, own_problem) = use_book_tables(&props.tables.0, &desk.0.contents);
+    let (base, evidence) = use_evidence(&props.tables.0);
+    let (tables, own_problem) = use_book_tables(&base, &desk.0.contents);
     let route = use_route();
     let saving = use_saving(store.clone(), desk.clone(), &opened.found);
-    let page = Page { tables, desk, told };
+    let page = Page {
+        tables,
+        desk,
+        told,
+        evidence,
+    };
     use_shortcuts(page.clone());
     html! {
         <ContextProvider<Page> context={page}>
@@ -124,7 +131,8 @@ fn use_book_tables(base: &Rc<Tables>, contents: &Contents) -> (Rc<Tables>, Optio
         office: String::new(),
         ..(*contents.rest).clone()
     };
-    let taken = use_memo(own, move |book| {
+    let key = (TablesProp(base.clone()), own);
+    let taken = use_memo(key, move |(_, book)| {
         if *book == Book::empty("") {
             return (base, None);
         }

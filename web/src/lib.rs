@@ -5,7 +5,7 @@
 //! | module | what |
 //! |---|---|
 //! | [`state`] | the book on the desk, and the one function that changes it |
-//! | [`tables`] | the engine's tables and what it has found out so far |
+//! | [`tables`], [`evidence`] | the engine's tables and what it has found out so far |
 //! | [`storage`], [`saving`], [`book_file`], [`files`] | the browser's storage and files |
 //! | [`route`] | which view the address asks for |
 //! | [`app`], [`views`], [`components`] | what is drawn |
@@ -14,6 +14,7 @@
 pub mod app;
 pub mod book_file;
 pub mod components;
+pub mod evidence;
 pub mod files;
 pub mod format;
 pub mod page;

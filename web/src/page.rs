@@ -1,6 +1,7 @@
 //! What every view can reach: the book, the tables, and how to change the
 //! book.
 
+use crate::evidence::{EvidenceHandle, EvidenceState};
 use crate::route::Route;
 use crate::state::{Action, Contents, Desk};
 use crate::tables::Tables;
@@ -37,6 +38,8 @@ pub struct Page {
     pub desk: UseReducerHandle<DeskState>,
     /// The message that is shown.
     pub told: UseStateHandle<Option<Told>>,
+    /// The dataset's standard errors.
+    pub evidence: EvidenceHandle,
 }
 
 impl PartialEq for Page {
@@ -44,6 +47,7 @@ impl PartialEq for Page {
         Rc::ptr_eq(&self.tables, &other.tables)
             && self.desk == other.desk
             && *self.told == *other.told
+            && self.evidence == other.evidence
     }
 }
 
@@ -56,6 +60,14 @@ impl Page {
     /// Changes the book.
     pub fn act(&self, action: Action) {
         self.desk.dispatch(action);
+    }
+
+    /// Why it cannot be said how sure figures are, if that was tried.
+    pub fn evidence_problem(&self) -> Option<String> {
+        match &self.evidence.state {
+            EvidenceState::Failed(problem) => Some(problem.clone()),
+            EvidenceState::Unasked | EvidenceState::Going | EvidenceState::Done => None,
+        }
     }
 
     /// Tells the user something.

@@ -18,6 +18,9 @@ use std::rc::Rc;
 /// Where the page's server keeps the food tables.
 const ADDRESS: &str = "data/sr28.foods.bin";
 
+/// Where it keeps what is known of the values' origin.
+const PROVENANCE: &str = "data/sr28.provenance.bin";
+
 /// A result that views share. Two are the same when they are one object.
 #[derive(Debug)]
 pub struct Studied<T>(Rc<T>);
@@ -252,14 +255,29 @@ fn in_words(problem: &WeekError, contents: &Contents) -> String {
 /// # Errors
 /// In words for the user, when they do not come or are damaged.
 pub async fn open() -> Result<Rc<Tables>, String> {
-    let answer = gloo::net::http::Request::get(ADDRESS)
+    let bytes = fetch(ADDRESS).await?;
+    let reference = Reference::committed(&bytes).map_err(|error| error.to_string())?;
+    Ok(Rc::new(Tables::new(reference)))
+}
+
+/// Fetches where the dataset's values come from, and adds it to the tables.
+///
+/// # Errors
+/// In words for the user, when it does not come or is damaged.
+pub async fn with_provenance(tables: &Tables) -> Result<Rc<Tables>, String> {
+    let bytes = fetch(PROVENANCE).await?;
+    let reference = tables.reference.clone().with_provenance(&bytes);
+    let reference = reference.map_err(|error| error.to_string())?;
+    Ok(Rc::new(Tables::new(reference)))
+}
+
+async fn fetch(address: &str) -> Result<Vec<u8>, String> {
+    let answer = gloo::net::http::Request::get(address)
         .send()
         .await
         .map_err(|error| error.to_string())?;
     if !answer.ok() {
         return Err(words::not_served(answer.status(), &answer.status_text()));
     }
-    let bytes = answer.binary().await.map_err(|error| error.to_string())?;
-    let reference = Reference::committed(&bytes).map_err(|error| error.to_string())?;
-    Ok(Rc::new(Tables::new(reference)))
+    answer.binary().await.map_err(|error| error.to_string())
 }

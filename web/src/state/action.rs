@@ -1,6 +1,7 @@
 //! Everything that can be done to the book.
 
 use super::contents::Saved;
+use engine::components::BeansRole;
 use engine::recipe::{Correction, Recipe, RecipeId, ServingSize};
 use engine::units::{Grams, Servings};
 use engine::week::{Date, GradeGroup, MealKind, WeekId};
@@ -56,6 +57,8 @@ pub enum RecipeEdit {
     ServingSize(Option<ServingSize>),
     /// The measured weight of the finished batch.
     FinishedWeight(Option<Grams>),
+    /// As what the beans of the recipe are served.
+    Beans(BeansRole),
     /// What a person says of the reading of a line.
     Correct {
         /// Index of the line.

@@ -168,7 +168,9 @@ impl Desk {
                 });
             }
             RecipeEdit::FinishedWeight(_) => "finished weight",
-            RecipeEdit::ServingSize(_) | RecipeEdit::Correct { .. } => return None,
+            RecipeEdit::ServingSize(_) | RecipeEdit::Beans(_) | RecipeEdit::Correct { .. } => {
+                return None;
+            }
         };
         Some(Stroke::Field(id.clone(), field))
     }

@@ -14,6 +14,7 @@ pub(super) fn apply(recipe: &mut Recipe, edit: RecipeEdit, aside: &mut Vec<Aside
         RecipeEdit::Method(method) => recipe.method = method,
         RecipeEdit::ServingSize(size) => recipe.serving_size = size,
         RecipeEdit::FinishedWeight(weight) => recipe.finished_weight = weight,
+        RecipeEdit::Beans(role) => recipe.beans = role,
         RecipeEdit::Correct { line, correction } => {
             if let Some(line) = recipe.lines.get_mut(line) {
                 line.correction = correction;

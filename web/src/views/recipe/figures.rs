@@ -7,7 +7,7 @@ use crate::page::use_page;
 use crate::state::Action;
 use crate::tables::StudiedRecipe;
 use engine::analysis::{RecipeAnalysis, change};
-use engine::exact::Digits;
+use engine::exact::{Digits, PartialSum};
 use engine::foods::NutrientId;
 use engine::recipe::Recipe;
 use rust_decimal::Decimal;
@@ -25,23 +25,43 @@ pub struct FiguresProps {
     pub before: Option<StudiedRecipe>,
 }
 
-/// Figures with their names, units and digits.
-const FIGURES: [(NutrientId, &str, &str, Digits, &str); 3] = [
-    (
-        NutrientId::ENERGY,
-        words::CALORIES,
-        "",
-        Digits(0),
-        "calories",
-    ),
-    (
-        NutrientId::SATURATED_FAT,
-        words::SATURATED_FAT,
-        "g",
-        Digits(1),
-        "saturated-fat",
-    ),
-    (NutrientId::SODIUM, words::SODIUM, "mg", Digits(0), "sodium"),
+/// One of the large figures.
+pub struct BigFigure {
+    /// Which nutrient.
+    pub nutrient: NutrientId,
+    /// Its name.
+    pub name: &'static str,
+    /// Its unit; empty where the name says it.
+    pub unit: &'static str,
+    /// Its printed digits.
+    pub digits: Digits,
+    /// Its name in tests.
+    key: &'static str,
+}
+
+/// The figures by which menus are judged.
+pub const FIGURES: [BigFigure; 3] = [
+    BigFigure {
+        nutrient: NutrientId::ENERGY,
+        name: words::CALORIES,
+        unit: "",
+        digits: Digits(0),
+        key: "calories",
+    },
+    BigFigure {
+        nutrient: NutrientId::SATURATED_FAT,
+        name: words::SATURATED_FAT,
+        unit: "g",
+        digits: Digits(1),
+        key: "saturated-fat",
+    },
+    BigFigure {
+        nutrient: NutrientId::SODIUM,
+        name: words::SODIUM,
+        unit: "mg",
+        digits: Digits(0),
+        key: "sodium",
+    },
 ];
 
 /// The figures.
@@ -77,9 +97,7 @@ pub fn Figures(props: &FiguresProps) -> Html {
             } else {
                 <p class="serving">{ serving(props, analysis) }</p>
                 <dl class="big-figures">
-                    { for FIGURES.iter().map(|(nutrient, name, unit, digits, key)| {
-                        figure(analysis, before, *nutrient, (name, unit, *digits, key))
-                    }) }
+                    { for FIGURES.iter().map(|one| figure(analysis, before, one)) }
                 </dl>
                 <p class="note">{ words::uncounted(analysis.unknown_lines.len()) }</p>
             }
@@ -107,41 +125,45 @@ fn serving(props: &FiguresProps, analysis: &RecipeAnalysis) -> String {
     words::serving(&props.recipe.serving_words, &grams)
 }
 
-fn figure(
-    analysis: &RecipeAnalysis,
-    before: Option<&RecipeAnalysis>,
-    nutrient: NutrientId,
-    (name, unit, digits, key): (&'static str, &'static str, Digits, &'static str),
-) -> Html {
-    let sum = analysis.per_serving(nutrient);
-    let figure = sum.and_then(|sum| format::known(&sum, digits));
-    let change = before
-        .and_then(|before| before.per_serving(nutrient))
-        .zip(sum)
-        .map(|(before, now)| {
-            let shown =
-                |sum| format::known(sum, digits).unwrap_or_else(|| words::UNKNOWN.to_owned());
-            let difference = change(&before, &now, digits).map(|by| format::signed(by, digits));
-            words::change(
-                &shown(&before),
-                &shown(&now),
-                &difference.unwrap_or_else(|| words::UNKNOWN.to_owned()),
-            )
-        });
+/// By how much a figure changed, with its sign; nothing where more is unknown
+/// of one form than of the other.
+pub fn difference(
+    before: &RecipeAnalysis,
+    now: &RecipeAnalysis,
+    figure: &BigFigure,
+) -> Option<String> {
+    let before = before.per_serving(figure.nutrient)?;
+    let now = now.per_serving(figure.nutrient)?;
+    let by = change(&before, &now, figure.digits)?;
+    Some(format::signed(by, figure.digits))
+}
+
+fn figure(analysis: &RecipeAnalysis, before: Option<&RecipeAnalysis>, of: &BigFigure) -> Html {
+    let sum = analysis.per_serving(of.nutrient);
+    let shown = |sum: Option<PartialSum>| {
+        let known = sum.and_then(|sum| format::known(&sum, of.digits));
+        known.unwrap_or_else(|| words::UNKNOWN.to_owned())
+    };
+    let is_known = sum.is_some_and(|sum| format::known(&sum, of.digits).is_some());
+    let change = before.map(|before| {
+        let by = difference(before, analysis, of);
+        words::change(
+            &shown(before.per_serving(of.nutrient)),
+            &shown(sum),
+            &by.unwrap_or_else(|| words::UNKNOWN.to_owned()),
+        )
+    });
     let partly = sum.filter(|sum| sum.coverage() < Decimal::ONE);
     html! {
-        <div class="big-figure" data-figure={key}>
-            <dt>{ name }</dt>
-            <dd class="big" data-test={format!("figure-{key}")}>
-                if let Some(figure) = figure {
-                    { figure }
-                    if !unit.is_empty() { <small>{ " " }{ unit }</small> }
-                } else {
-                    <span class="unknown">{ words::UNKNOWN }</span>
-                }
+        <div class="big-figure" data-figure={of.key}>
+            <dt>{ of.name }</dt>
+            <dd class={classes!("big", (!is_known).then_some("big-unknown"))}
+                data-test={format!("figure-{}", of.key)}>
+                { shown(sum) }
+                if is_known && !of.unit.is_empty() { <small>{ " " }{ of.unit }</small> }
             </dd>
             if let Some(change) = change {
-                <dd class="change" data-test={format!("change-{key}")}>{ change }</dd>
+                <dd class="change" data-test={format!("change-{}", of.key)}>{ change }</dd>
             }
             if let Some(sum) = partly {
                 <dd class="note">{ words::known_for(&format::percent_known(sum.coverage())) }</dd>

@@ -1,5 +1,6 @@
 //! All recipes of the book.
 
+use super::figures::{BigFigure, FIGURES};
 use super::words;
 use crate::format;
 use crate::page::{Page, use_page};
@@ -7,26 +8,12 @@ use crate::route::Route;
 use crate::state::Action;
 use crate::words::{UNKNOWN, title_or_untitled};
 use engine::components::BeansRole;
-use engine::exact::Digits;
-use engine::foods::NutrientId;
 use engine::recipe::{Recipe, RecipeId};
 use engine::units::Servings;
 use rust_decimal::Decimal;
 use std::rc::Rc;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
-
-/// Figures of the list, with their printed digits.
-const FIGURES: [(NutrientId, &str, &str, Digits); 3] = [
-    (NutrientId::ENERGY, words::CALORIES, "kcal", Digits(0)),
-    (
-        NutrientId::SATURATED_FAT,
-        words::SATURATED_FAT,
-        "g",
-        Digits(1),
-    ),
-    (NutrientId::SODIUM, words::SODIUM, "mg", Digits(0)),
-];
 
 /// The recipes whose titles have all these words, in any order.
 pub fn find<'a>(
@@ -98,8 +85,10 @@ pub fn RecipeIndex() -> Html {
                     <thead><tr>
                         <th scope="col">{ words::COLUMN_RECIPE }</th>
                         <th scope="col" class="number">{ words::COLUMN_SERVINGS }</th>
-                        { for FIGURES.iter().map(|(_, name, unit, _)| html! {
-                            <th scope="col" class="number">{ name }{ " " }<small>{ unit }</small></th>
+                        { for FIGURES.iter().map(|figure| html! {
+                            <th scope="col" class="number">
+                                { figure.name }{ " " }<small>{ figure.unit }</small>
+                            </th>
                         }) }
                         <th scope="col">{ words::COLUMN_OPEN }</th>
                     </tr></thead>
@@ -112,9 +101,9 @@ pub fn RecipeIndex() -> Html {
 
 fn row(page: &Page, recipe: &Rc<Recipe>) -> Html {
     let study = page.tables.study(recipe, page.contents());
-    let figure = |nutrient, digits| {
+    let known = |figure: &BigFigure| {
         let analysis = study.analysis.as_ref().ok()?;
-        format::known(&analysis.per_serving(nutrient)?, digits)
+        format::known(&analysis.per_serving(figure.nutrient)?, figure.digits)
     };
     html! {
         <tr key={recipe.id.0.clone()} data-test="recipe-row" data-recipe={recipe.id.0.clone()}>
@@ -126,9 +115,9 @@ fn row(page: &Page, recipe: &Rc<Recipe>) -> Html {
             <td class="number" data-label={words::COLUMN_SERVINGS}>
                 { format::group(recipe.servings.servings()) }
             </td>
-            { for FIGURES.iter().map(|(nutrient, name, _, digits)| html! {
-                <td class="number" data-label={*name}>
-                    { figure(*nutrient, *digits).unwrap_or_else(|| UNKNOWN.to_owned()) }
+            { for FIGURES.iter().map(|figure| html! {
+                <td class="number" data-label={figure.name}>
+                    { known(figure).unwrap_or_else(|| UNKNOWN.to_owned()) }
                 </td>
             }) }
             <td data-label={words::COLUMN_OPEN}>{ words::open_lines(study.open_count()) }</td>

@@ -2,7 +2,9 @@
 
 mod carriers;
 mod correction;
+mod credits;
 mod figures;
+mod glance;
 mod head;
 mod index;
 mod lines;
@@ -23,9 +25,11 @@ use crate::state::{Action, RecipeEdit};
 use crate::tables::StudiedRecipe;
 use crate::words::title_or_untitled;
 use carriers::Carriers;
+use credits::Credits;
 use engine::foods::NutrientId;
 use engine::recipe::{Recipe, RecipeId};
 use figures::Figures;
+use glance::Glance;
 use head::Head;
 use lines::Lines;
 use nutrients::Nutrients;
@@ -106,22 +110,22 @@ pub fn RecipeView(props: &RecipeViewProps) -> Html {
             <p class="back"><a href={Route::Recipes.fragment()}>{ words::ALL_RECIPES }</a></p>
             <h1 class="for-readers">{ title_or_untitled(&recipe.title) }</h1>
             <div class="recipe-columns">
-                <div>
                 <article class="card">
                     <Head ..card.clone() />
                     <Lines recipe={recipe.clone()} study={study.clone()} edit={edit.clone()}
                         open={*open} set_open={set_open.clone()} />
                     <Settle recipe={recipe.clone()} study={study.clone()} {set_open} />
                     { method(&recipe, &edit) }
+                    <Glance study={study.clone()} before={before.clone()} />
                 </article>
-                <Nutrients study={study.clone()} on_choose={choose.clone()} />
-                </div>
                 <div class="beside">
                     <Figures recipe={recipe.clone()} study={study.clone()} {before} />
                     <Carriers recipe={recipe.clone()} study={study.clone()} nutrient={*nutrient}
-                        on_choose={choose} />
+                        on_choose={choose.clone()} />
+                    <Credits ..card.clone() />
                     <Safety ..card.clone() />
                 </div>
+                <Nutrients {study} on_choose={choose} />
             </div>
             { ways(&page, &recipe) }
             <RecipeSheet ..card />

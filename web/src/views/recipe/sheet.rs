@@ -1,25 +1,12 @@
 //! The recipe as a sheet of paper.
 
+use super::figures::FIGURES;
 use super::reading::weight_of;
 use super::{CardProps, words};
 use crate::format;
 use crate::page::use_page;
-use crate::words::{IS_NOT, title_or_untitled};
-use engine::exact::Digits;
-use engine::foods::NutrientId;
+use crate::words::title_or_untitled;
 use yew::prelude::*;
-
-/// Figures on the sheet, with their printed digits.
-const FIGURES: [(NutrientId, &str, &str, Digits); 3] = [
-    (NutrientId::ENERGY, words::CALORIES, "", Digits(0)),
-    (
-        NutrientId::SATURATED_FAT,
-        words::SATURATED_FAT,
-        " g",
-        Digits(1),
-    ),
-    (NutrientId::SODIUM, words::SODIUM, " mg", Digits(0)),
-];
 
 /// The sheet; only printers show it.
 #[component]
@@ -57,14 +44,14 @@ pub fn RecipeSheet(props: &CardProps) -> Html {
             if let Ok(analysis) = &props.study.analysis {
                 <h2>{ words::FIGURES }</h2>
                 <dl class="sheet-figures">
-                    { for FIGURES.iter().map(|(nutrient, name, unit, digits)| {
-                        let sum = analysis.per_serving(*nutrient);
-                        let figure = sum.and_then(|sum| format::known(&sum, *digits));
+                    { for FIGURES.iter().map(|figure| {
+                        let sum = analysis.per_serving(figure.nutrient);
+                        let known = sum.and_then(|sum| format::known(&sum, figure.digits));
                         html! {
                             <div>
-                                <dt>{ name }</dt>
-                                <dd>{ match figure {
-                                    Some(figure) => format!("{figure}{unit}"),
+                                <dt>{ figure.name }</dt>
+                                <dd>{ match known {
+                                    Some(known) => format!("{known} {}", figure.unit),
                                     None => words::UNKNOWN.to_owned(),
                                 } }</dd>
                             </div>
@@ -74,7 +61,6 @@ pub fn RecipeSheet(props: &CardProps) -> Html {
                 <p class="sheet-small">{ words::uncounted(analysis.unknown_lines.len()) }</p>
             }
             <p class="sheet-small">{ engine::allergens::CAUTION }</p>
-            <p class="sheet-small">{ IS_NOT }</p>
         </div>
     }
 }

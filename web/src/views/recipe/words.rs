@@ -1,6 +1,7 @@
 //! Words of the views of recipes.
 
 use engine::allergens::Presence;
+use engine::components::CitedRule;
 use engine::kitchen::{SafetyStep, Step};
 use engine::reference::RecipeAllergen;
 use engine::yields::Treatment;
@@ -226,4 +227,18 @@ pub fn treatment(treatment: &Treatment) -> String {
         "{} ({}, {})",
         treatment.words, treatment.source, treatment.status
     )
+}
+
+pub const CREDITS: &str = "Counts toward a meal";
+pub const NO_CREDITS: &str = "Nothing in it counts toward a meal component.";
+pub const COMPONENT: &str = "Component";
+pub const COUNTED: &str = "In one serving";
+pub const BEANS: &str = "Its beans, peas and lentils count as";
+pub const AS_VEGETABLE: &str = "vegetable";
+pub const AS_MEAT_ALTERNATE: &str = "meat alternate";
+pub const CREDIT_LINES: &str = "How each line counts";
+
+/// Where the rule behind a credit stands.
+pub fn credit_rule(rule: &CitedRule) -> String {
+    format!(" ({}, {})", rule.paragraph, rule.status)
 }

@@ -1,9 +1,11 @@
 //! All weeks of the book.
 
+use super::requirement::of_week;
 use super::{today, words};
 use crate::page::use_page;
 use crate::route::Route;
 use crate::state::{Action, Contents};
+use crate::tables::StudiedWeek;
 use crate::words::title_or_untitled;
 use engine::findings::Verdict;
 use engine::week::Date;
@@ -47,13 +49,7 @@ pub fn WeekIndex() -> Html {
                     <tbody>{ for contents.weeks.iter().map(|week| {
                         let route = Route::Week(week.id.clone());
                         let standing = match &*page.tables.study_week(week, contents) {
-                            Ok(study) => {
-                                let verdicts = || study.services.iter().flat_map(|s| &s.findings).map(|sure| &sure.finding);
-                                let count = |verdict| verdicts().filter(|f| f.verdict == verdict).count();
-                                words::tally(
-                                    count(Verdict::Met), count(Verdict::Missed), count(Verdict::Unknown),
-                                )
-                            }
+                            Ok(_) => tally(&page.tables.study_week(week, contents)),
                             Err(problem) => problem.clone(),
                         };
                         html! {
@@ -72,6 +68,21 @@ pub fn WeekIndex() -> Html {
             }
         </div>
     }
+}
+
+fn tally(study: &StudiedWeek) -> String {
+    let requirements = of_week(study);
+    let count = |verdict| {
+        requirements
+            .iter()
+            .filter(|one| one.verdict == verdict)
+            .count()
+    };
+    words::tally(
+        count(Verdict::Met),
+        count(Verdict::Missed),
+        count(Verdict::Unknown),
+    )
 }
 
 /// The Monday after the last planned day, or this week's.

@@ -6,6 +6,7 @@ mod findings;
 mod index;
 mod meal;
 mod offer;
+mod requirement;
 mod sheet;
 mod strip;
 mod words;
@@ -38,6 +39,10 @@ pub type Edit = Callback<WeekEdit>;
 #[component]
 pub fn WeekView(props: &WeekViewProps) -> Html {
     let page = use_page();
+    use_effect_with((), {
+        let evidence = page.evidence.clone();
+        move |()| evidence.ask()
+    });
     let Some(week) = page.contents().week(&props.id) else {
         return html! {<>
             <p class="back"><a href={Route::Weeks.fragment()}>{ words::ALL_WEEKS }</a></p>

@@ -1,13 +1,18 @@
-//! How the week stands, in one strip that stays in sight while planning.
+//! How the week stands, in one strip that stays in sight while planning: what
+//! is missed and what is unknown in full, what is met as a number.
 
-use super::findings::{figure, limit};
+use super::requirement::{Requirement, requirements};
 use super::words;
 use crate::components::VerdictMark;
 use crate::tables::StudiedWeek;
+use engine::findings::Verdict;
+use engine::reference::ServiceStudy;
 use yew::prelude::*;
 
+/// What is shown.
 #[derive(Clone, PartialEq, Properties)]
 pub struct StripProps {
+    /// How the week stands.
     pub study: StudiedWeek,
 }
 
@@ -18,7 +23,9 @@ pub fn Strip(props: &StripProps) -> Html {
         Ok(study) => study,
         Err(problem) => {
             return html! {
-                <div class="strip"><p class="problem" role="alert" data-test="week-problem">{ problem }</p></div>
+                <div class="strip">
+                    <p class="problem" role="alert" data-test="week-problem">{ problem }</p>
+                </div>
             };
         }
     };
@@ -28,27 +35,44 @@ pub fn Strip(props: &StripProps) -> Html {
     });
     html! {
         <div class="strip" role="status" data-test="strip">
-            { for study.services.iter().map(|service| {
-                let name = &service.average.service;
-                html! {
-                    <p class="strip-service">
-                        <strong>{ words::service(name.kind, &name.group.0) }</strong>
-                        { for service.findings.iter().map(|sure| &sure.finding).map(|finding| html! {
-                            <span class="strip-finding" data-verdict={format!("{:?}", finding.verdict)}>
-                                <VerdictMark verdict={finding.verdict} />
-                                { " " }{ &finding.rule.words }{ " " }
-                                <span class="figure">{ figure(finding) }</span>
-                                <span class="note">{ " (" }{ limit(&finding.rule) }{ ")" }</span>
-                            </span>
-                        }) }
-                    </p>
-                }
-            }) }
+            { for study.services.iter().map(service) }
             if study.services.is_empty() {
                 <p>{ words::NO_MEALS }</p>
             } else {
                 <a href="#findings" onclick={to_findings}>{ words::TO_FINDINGS }</a>
             }
         </div>
+    }
+}
+
+fn service(service: &ServiceStudy) -> Html {
+    let name = &service.average.service;
+    let (met, rest): (Vec<_>, Vec<_>) = requirements(service)
+        .into_iter()
+        .partition(|requirement| requirement.verdict == Verdict::Met);
+    html! {
+        <p class="strip-service">
+            <strong>{ words::service(name.kind, &name.group.0) }</strong>
+            { for [Verdict::Missed, Verdict::Unknown].into_iter().flat_map(|verdict| {
+                rest.iter().filter(move |requirement| requirement.verdict == verdict).map(item)
+            }) }
+            if !met.is_empty() {
+                <span class="strip-finding" data-verdict="Met">
+                    { words::count_of(met.len(), rest.is_empty()) }{ " " }
+                    <VerdictMark verdict={Verdict::Met} />
+                </span>
+            }
+        </p>
+    }
+}
+
+fn item(requirement: &Requirement) -> Html {
+    html! {
+        <span class="strip-finding" data-verdict={format!("{:?}", requirement.verdict)}>
+            <VerdictMark verdict={requirement.verdict} />
+            { " " }{ &requirement.what }{ " " }
+            <span class="figure">{ &requirement.figure }</span>
+            <span class="note">{ " (" }{ &requirement.limit }{ ")" }</span>
+        </span>
     }
 }

@@ -1,6 +1,7 @@
 //! Words of the view of a week.
 
 use engine::rules::Bound;
+use engine::uncertainty::Likelihood;
 use engine::week::{Date, MealKind};
 
 pub const TITLE: &str = "Weeks of menus";
@@ -53,7 +54,6 @@ pub const DAY: &str = "Day";
 pub const RECIPE: &str = "Recipe";
 pub const AMOUNT: &str = "In the average meal";
 pub const SHARE: &str = "Share";
-pub const PARTLY: &str = "partly unknown";
 pub const UNKNOWN: &str = "unknown";
 pub const FROM_MEMORY: &str = "figure from memory: check it before relying on it";
 pub const AVERAGES: &str =
@@ -154,3 +154,57 @@ pub fn limit(bound: Bound, limit: &str) -> String {
 pub fn of_the_known(figure: &str) -> String {
     format!("{figure} of what is known")
 }
+
+/// A figure of the worst day.
+pub fn on_day(figure: &str, date: Date) -> String {
+    format!("{figure} on {}", date.weekday())
+}
+
+/// On how many days a requirement is met.
+pub fn days_met(met: usize, days: usize) -> String {
+    format!("met on {met} of {}", self::days(days))
+}
+
+/// The average beside the figure that decides.
+pub fn on_average(figure: &str) -> String {
+    format!("{figure} on average")
+}
+
+/// A figure between two bounds.
+pub fn between(low: &str, high: &str) -> String {
+    format!("{low} to {high}")
+}
+
+/// A standard uncertainty.
+pub fn give_or_take(figure: &str) -> String {
+    format!("give or take {figure}")
+}
+
+/// How sure a verdict is.
+pub fn likelihood(likelihood: Likelihood) -> &'static str {
+    match likelihood {
+        Likelihood::Within => "surely kept",
+        Likelihood::LikelyWithin => "probably kept",
+        Likelihood::TooCloseToTell => "too close to tell",
+        Likelihood::LikelyOutside => "probably not kept",
+        Likelihood::Outside => "surely not kept",
+    }
+}
+
+/// How many requirements are met: all of them, or the others.
+pub fn count_of(count: usize, all: bool) -> String {
+    match (all, count) {
+        (true, 1) => "its 1 requirement".to_owned(),
+        (true, _) => format!("all {count} requirements"),
+        (false, 1) => "1 other".to_owned(),
+        (false, _) => format!("{count} others"),
+    }
+}
+
+/// The dataset's standard errors are not there.
+pub fn no_evidence(problem: &str) -> String {
+    format!("How sure these figures are cannot be said: {problem}")
+}
+
+pub const NOTHING_CARRIES: &str = "Nothing that is planned brings any.";
+pub const PER_SERVING: &str = "In one serving";

@@ -1,0 +1,294 @@
+//! Requirements in the form in which they are shown: those on the average meal
+//! and those on what the meals offer, the latter by day or for the week.
+
+use super::words;
+use crate::format;
+use crate::tables::StudiedWeek;
+use engine::exact::{Bounds, Digits};
+use engine::findings::{Carrier, Finding, PatternCarrier, PatternFinding, Verdict};
+use engine::foods::NutrientId;
+use engine::recipe::RecipeId;
+use engine::reference::{ServiceStudy, SureFinding};
+use engine::rules::{Basis, Bound};
+use engine::week::Date;
+
+/// Status of figures that were read in their source.
+const VERIFIED: &str = "verified";
+
+/// One requirement of one service.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Requirement {
+    /// What is asked.
+    pub what: String,
+    /// The figure that decides, with its unit.
+    pub figure: String,
+    /// The limit, with its side and unit.
+    pub limit: String,
+    /// Kept, broken or unknown.
+    pub verdict: Verdict,
+    /// How much is known, and how sure it is.
+    pub known: String,
+    /// Where it stands.
+    pub paragraph: String,
+    /// Whether the limit itself was never read in its source.
+    pub from_memory: bool,
+    /// The days, where each day has to keep it.
+    pub days: Vec<DayOf>,
+    /// What carries the figure.
+    pub carried: Carried,
+}
+
+/// One day of a requirement on days.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DayOf {
+    /// The day.
+    pub date: Date,
+    /// Its figure, with its unit.
+    pub figure: String,
+    /// Kept, broken or unknown on that day.
+    pub verdict: Verdict,
+}
+
+/// Where the carriers of a figure are found.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Carried {
+    /// By this nutrient, in the average meal.
+    ByNutrient(NutrientId),
+    /// By these choices.
+    By(Vec<CarriedBy>),
+}
+
+/// A choice and its part in a figure, as it is shown.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CarriedBy {
+    /// On which day.
+    pub date: Date,
+    /// Which recipe.
+    pub recipe: RecipeId,
+    /// Its part, with its unit.
+    pub amount: String,
+    /// Its share in whole percent; nothing where shares say nothing.
+    pub share: Option<String>,
+}
+
+/// All requirements of a service: on the average meal first.
+pub fn requirements(service: &ServiceStudy) -> Vec<Requirement> {
+    let on_average = service.findings.iter().map(on_average);
+    let mut all: Vec<Requirement> = on_average.collect();
+    let (daily, weekly): (Vec<_>, Vec<_>) = service
+        .pattern
+        .iter()
+        .partition(|finding| finding.date.is_some());
+    all.extend(weekly.into_iter().map(|finding| on_offer(&[finding])));
+    all.extend(by_rule(&daily).iter().map(|days| on_offer(days)));
+    all
+}
+
+/// All requirements of a week; nothing where it cannot be studied.
+pub fn of_week(study: &StudiedWeek) -> Vec<Requirement> {
+    let services = study.as_ref().map_or(&[][..], |study| &study.services);
+    services.iter().flat_map(requirements).collect()
+}
+
+fn on_average(sure: &SureFinding) -> Requirement {
+    let SureFinding {
+        finding,
+        uncertainty,
+        likelihood,
+    } = sure;
+    let rule = &finding.rule;
+    let share = format::percent_known(finding.coverage);
+    let mut known = vec![words::known_for(&share)];
+    if let Some(uncertainty) = uncertainty.as_ref().filter(|_| finding.complete) {
+        let standard = format::number(uncertainty.standard, figure_digits(finding));
+        known.push(words::give_or_take(&format!("{standard} {}", rule.unit)));
+    }
+    if let Some(likelihood) = likelihood {
+        known.push(words::likelihood(*likelihood).to_owned());
+    }
+    Requirement {
+        what: rule.words.clone(),
+        figure: average_figure(finding),
+        limit: limit(rule.bound, rule.limit, &rule.unit),
+        verdict: finding.verdict,
+        known: known.join(", "),
+        paragraph: rule.paragraph.clone(),
+        from_memory: rule.status != VERIFIED,
+        days: Vec::new(),
+        carried: Carried::ByNutrient(rule.nutrient),
+    }
+}
+
+/// Uncertainties are printed with the decimals that figures of their kind have
+/// at least.
+fn figure_digits(finding: &Finding) -> Digits {
+    match finding.rule.basis {
+        Basis::PerMeal => Digits(0),
+        Basis::ShareOfEnergy => Digits(1),
+    }
+}
+
+fn average_figure(finding: &Finding) -> String {
+    let unit = &finding.rule.unit;
+    let Some(figure) = finding.figure else {
+        return words::UNKNOWN.to_owned();
+    };
+    if !finding.complete && finding.coverage.is_zero() {
+        return words::UNKNOWN.to_owned();
+    }
+    let figure = format!("{} {unit}", format::number(figure, finding.digits));
+    match (finding.complete, finding.rule.basis) {
+        (true, _) => figure,
+        (false, Basis::PerMeal) => format!("≥ {figure}"),
+        (false, Basis::ShareOfEnergy) => words::of_the_known(&figure),
+    }
+}
+
+fn limit(bound: Bound, limit: rust_decimal::Decimal, unit: &str) -> String {
+    words::limit(bound, format!("{} {unit}", format::group(limit)).trim_end())
+}
+
+/// Findings on days, gathered by what they ask, in the order of the table.
+fn by_rule<'a>(daily: &[&'a PatternFinding]) -> Vec<Vec<&'a PatternFinding>> {
+    let mut rules: Vec<Vec<&PatternFinding>> = Vec::new();
+    for finding in daily {
+        let same =
+            |days: &&mut Vec<&PatternFinding>| days.iter().any(|other| other.rule == finding.rule);
+        match rules.iter_mut().find(same) {
+            Some(days) => days.push(finding),
+            None => rules.push(vec![finding]),
+        }
+    }
+    rules
+}
+
+/// A requirement on the week, or on each of some days. Of several days the
+/// worst decides.
+fn on_offer(findings: &[&PatternFinding]) -> Requirement {
+    let worst = findings
+        .iter()
+        .min_by_key(|finding| severity(finding.verdict))
+        .expect("a rule has at least one finding");
+    let rule = &worst.rule;
+    let is_daily = worst.date.is_some();
+    let days: Vec<DayOf> = findings
+        .iter()
+        .filter_map(|finding| {
+            Some(DayOf {
+                date: finding.date?,
+                figure: offer_figure(finding, finding.figure),
+                verdict: finding.verdict,
+            })
+        })
+        .collect();
+    let met = days
+        .iter()
+        .filter(|day| day.verdict == Verdict::Met)
+        .count();
+    let figure = match (is_daily, worst.date) {
+        (true, Some(date)) => words::on_day(&offer_figure(worst, worst.figure), date),
+        _ => offer_figure(worst, worst.figure),
+    };
+    Requirement {
+        what: rule.words.clone(),
+        figure,
+        limit: limit(rule.bound, rule.limit, &rule.unit),
+        verdict: worst.verdict,
+        known: match (is_daily, worst.average) {
+            (true, _) => words::days_met(met, days.len()),
+            (false, Some(average)) => words::on_average(&offer_figure(worst, average)),
+            (false, None) => String::new(),
+        },
+        paragraph: rule.paragraph.clone(),
+        from_memory: rule.status != VERIFIED,
+        days,
+        carried: Carried::By(carried(findings)),
+    }
+}
+
+/// The worst verdict comes first.
+fn severity(verdict: Verdict) -> u8 {
+    match verdict {
+        Verdict::Missed => 0,
+        Verdict::Unknown => 1,
+        Verdict::Met => 2,
+    }
+}
+
+fn offer_figure(finding: &PatternFinding, figure: Bounds) -> String {
+    format!("{} {}", bounds(figure, finding.digits), finding.rule.unit)
+        .trim_end()
+        .to_owned()
+}
+
+fn bounds(figure: Bounds, digits: Digits) -> String {
+    let low = format::number(figure.low, digits);
+    match figure.high {
+        _ if figure.is_exact() => low,
+        Some(high) => words::between(&low, &format::number(high, digits)),
+        None if figure.low.is_zero() => words::UNKNOWN.to_owned(),
+        None => format!("≥ {low}"),
+    }
+}
+
+fn carried(findings: &[&PatternFinding]) -> Vec<CarriedBy> {
+    let mut carried: Vec<CarriedBy> = findings
+        .iter()
+        .flat_map(|finding| finding.carriers.iter().map(move |by| (*finding, by)))
+        .map(
+            |(finding, by): (&PatternFinding, &PatternCarrier)| CarriedBy {
+                date: by.date,
+                recipe: by.recipe.clone(),
+                amount: offer_figure(finding, by.amount),
+                share: None,
+            },
+        )
+        .collect();
+    carried.dedup();
+    carried
+}
+
+/// The parts of choices in the average meal, as they are shown.
+pub fn shown(carriers: &[Carrier], unit: &str) -> Vec<CarriedBy> {
+    carriers
+        .iter()
+        .map(|carrier| {
+            let amount = format::number(carrier.amount, Digits(1));
+            CarriedBy {
+                date: carrier.date,
+                recipe: carrier.recipe.clone(),
+                amount: match carrier.incomplete {
+                    true => format!("≥ {amount} {unit}"),
+                    false => format!("{amount} {unit}"),
+                },
+                share: carrier.share.map(format::percent),
+            }
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn dec(text: &str) -> rust_decimal::Decimal {
+        text.parse().unwrap()
+    }
+
+    #[test]
+    fn bounds_never_pass_for_figures() {
+        let of = |low, high: Option<&str>| Bounds {
+            low: dec(low),
+            high: high.map(dec),
+        };
+        for (figure, shown) in [
+            (of("0.5", Some("0.5")), "0.5"),
+            (of("0.5", Some("0.75")), "0.5 to 0.8"),
+            (of("0.5", None), "≥ 0.5"),
+            (of("0", None), "unknown"),
+            (of("0", Some("0")), "0.0"),
+        ] {
+            assert_eq!(bounds(figure, Digits(1)), shown);
+        }
+    }
+}
