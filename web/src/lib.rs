@@ -9,8 +9,10 @@
 //! | [`storage`], [`saving`], [`book_file`], [`files`] | the browser's storage and files |
 //! | [`route`] | which view the address asks for |
 //! | [`app`], [`views`], [`components`] | what is drawn |
+//! | [`api`] | the engine as JavaScript functions |
 //! | [`words`], [`format`] | how it is said and printed |
 
+pub mod api;
 pub mod app;
 pub mod book_file;
 pub mod components;

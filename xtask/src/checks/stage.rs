@@ -113,6 +113,7 @@ impl Stage {
                 count(tests.args(filter), counts)
             }
             Self::Wasm => {
+                page::pack_data()?;
                 let mut tests = compiler.cargo()?;
                 tests
                     .args(["test", "--package", "gramwright-web", "--tests", "--target"])

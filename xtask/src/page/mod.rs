@@ -54,6 +54,14 @@ impl Page {
     }
 }
 
+/// Packs the nutrient data, unless nothing has changed since.
+///
+/// # Errors
+/// When the packer does not compile or refuses a table.
+pub fn pack_data() -> Result<()> {
+    data::pack().map(drop)
+}
+
 /// Builds the page and returns its folder, which is replaced as a whole once all of it is there.
 ///
 /// # Errors

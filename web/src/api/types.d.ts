@@ -1,0 +1,276 @@
+/** A decimal number as text, as in "2.5". */
+export type Decimal = string;
+
+/** A food: "SR28:01001" by its number in the dataset, "OWN:7" for one of the office's own. */
+export type FoodId = string;
+
+/** A day, as in "2026-11-30". */
+export type IsoDate = string;
+
+/** A food found by words. */
+export interface FoodHit {
+  food: FoodId;
+  description: string;
+  group: string;
+  /** From 0 to 100: how sure it is that this food is meant. */
+  confidence: number;
+}
+
+/** What is wrong with something, and what to do about it. */
+export interface Problem {
+  message: string;
+  remedy: string;
+}
+
+/** A sum and how much of it is known. */
+export interface Amount {
+  /** What is known, a lower bound unless `complete`; null where nothing is. */
+  known: Decimal | null;
+  complete: boolean;
+  /** Share of the weight whose value is known, 0 to 1. */
+  coverage: Decimal;
+  /** Terms without a known weight. */
+  unweighed: number;
+  /** Terms with a weight but no value. */
+  missing: number;
+}
+
+/** An ingredient line as it was read. */
+export interface LineReading {
+  text: string;
+  kind: "ingredient" | "heading" | "blank";
+  foodWords: string;
+  preparation: string[];
+  /** The food that is taken. */
+  food: FoodId | null;
+  description: string | null;
+  /** The recipe of the book that the line names. */
+  recipe: string | null;
+  /** Foods that may be meant, best first. */
+  matches: FoodHit[];
+  /** Weight of the line: in the dish where a recipe was studied, else as stated. */
+  grams: Decimal | null;
+  leastGrams: Decimal | null;
+  mostGrams: Decimal | null;
+  /** The arithmetic of the weight, each step with its `kind`. */
+  steps: { kind: string; [detail: string]: unknown }[];
+  /** What a person may want to look at, each with its `kind`. */
+  doubts: { kind: string; [detail: string]: unknown }[];
+  /** Why the line is not counted. */
+  problem: Problem | null;
+}
+
+/** What a person has set right about a line. */
+export interface Correction {
+  food?: FoodId;
+  recipe?: string;
+  weight?: Decimal;
+  basis?: "asPurchased" | "ediblePortion";
+  cooked?: { food: FoodId; weight?: Decimal };
+  treatments?: string[];
+  credits?: { component: string; amount: Decimal; marks?: string[]; reason: string }[];
+}
+
+/** A recipe. */
+export interface Recipe {
+  id: string;
+  title: string;
+  servings: Decimal;
+  servingWords?: string;
+  servingSize?:
+    | { by: "weight"; serving: Decimal }
+    | { by: "volume"; serving: Decimal; batch: Decimal }
+    | { by: "count"; serving: Decimal; batch: Decimal };
+  finishedWeight?: Decimal;
+  lines: { text: string; correction?: Correction }[];
+  beans?: "vegetable" | "meat alternate";
+  method?: string;
+}
+
+/** One nutrient of a recipe, in its own unit. */
+export interface NutrientFigures {
+  /** Number in the dataset. */
+  nutrient: number;
+  tagname: string;
+  name: string;
+  unit: string;
+  /** Decimal places that the dataset prints. */
+  decimals: number;
+  perServing: Amount | null;
+  per100G: Amount | null;
+  whole: Amount | null;
+}
+
+/** All that is found out about a recipe. */
+export interface RecipeFigures {
+  servings: Decimal;
+  /** Weight of the batch. */
+  grams: Decimal;
+  /** Indices of lines that are not counted. */
+  unknownLines: number[];
+  lines: LineReading[];
+  nutrients: NutrientFigures[];
+  /** What a serving counts toward meal components. */
+  credits: {
+    component: string;
+    unit: string;
+    exact: Decimal;
+    credited: Decimal;
+    complete: boolean;
+  }[];
+  allergens: {
+    allergen: string;
+    presence: "unknown" | "mayBePresent" | "contains";
+    evidence: { found: string; why: string; source: string }[];
+    lines: number[];
+  }[];
+  /** To be shown with the allergens. */
+  allergenCaution: string;
+}
+
+/** A week of menus. */
+export interface Week {
+  id: string;
+  title: string;
+  days: {
+    date: IsoDate;
+    meals: {
+      kind: "breakfast" | "lunch" | "snack" | "supper";
+      group: string;
+      plannedMeals: Decimal;
+      offers: {
+        title: string;
+        take: number;
+        choices: { recipe: string; planned: Decimal }[];
+      }[];
+    }[];
+  }[];
+}
+
+/** An office's book, as the page saves it in a file. */
+export interface Book {
+  version: number;
+  office: string;
+  recipes: Recipe[];
+  weeks: Week[];
+  ownFoods?: unknown[];
+  ownRules?: unknown;
+  switches?: unknown;
+}
+
+/** Unknown: what is missing could decide it either way. */
+export type Verdict = "met" | "missed" | "unknown";
+
+/** A requirement on the average meal of a week. */
+export interface Finding {
+  what: string;
+  nutrient: number;
+  basis: string;
+  bound: "at least" | "at most" | "below";
+  limit: Decimal;
+  unit: string;
+  /** A lower bound unless `complete`; null where nothing is known. */
+  figure: Decimal | null;
+  /** Decimal places that show on which side of the limit the figure lies. */
+  decimals: number;
+  complete: boolean;
+  coverage: Decimal;
+  verdict: Verdict;
+  /** Where the limit stands, and whether it was read there. */
+  paragraph: string;
+  status: string;
+}
+
+/** A figure between bounds; `high` is null where an unknown part could be of any size. */
+export interface Bounds {
+  low: Decimal;
+  high: Decimal | null;
+}
+
+/** A requirement on what the meals of a week offer. */
+export interface PatternFinding {
+  service: { kind: string; group: string };
+  /** The day; null for a requirement on the week. */
+  date: IsoDate | null;
+  rule: {
+    words: string;
+    bound: "at least" | "at most" | "below";
+    limit: Decimal;
+    unit: string;
+    paragraph: string;
+    source: string;
+    status: string;
+  };
+  figure: Bounds;
+  average: Bounds | null;
+  digits: number;
+  verdict: Verdict;
+  carriers: { date: IsoDate; recipe: string; amount: Bounds }[];
+}
+
+/** How a week stands. */
+export interface WeekFigures {
+  services: {
+    meal: string;
+    group: string;
+    days: IsoDate[];
+    plannedMeals: Decimal;
+    findings: Finding[];
+    pattern: PatternFinding[];
+  }[];
+}
+
+/** What an office decides about a Nutrition Facts panel. */
+export interface PanelOptions {
+  servingWords?: string;
+  servingWeight?: Decimal;
+  servingsPerContainer?: Decimal;
+  audience?: "4 and over" | "1 to 3";
+  form?: "vertical" | "tabular" | "linear";
+  dual?: boolean;
+  content?: "full" | "withoutInsignificant" | "simplified";
+  also?: number[];
+}
+
+/** One row of a panel. */
+export interface PanelRow {
+  nutrient: number;
+  name: string;
+  group: string;
+  indent: number;
+  bold: boolean;
+  cells: {
+    status: { kind: "known" | "lowerBound" | "missing"; coverage?: Decimal };
+    exact: Decimal | null;
+    amount: string;
+    line: string;
+    shortLine: string;
+    percent: string | null;
+  }[];
+}
+
+/** A Nutrition Facts panel: all that it prints, as text. */
+export interface FactsPanel {
+  form: string;
+  layout: unknown[];
+  servings: string;
+  servingSize: string;
+  columns: { heading: string; servings: Decimal }[];
+  calories: PanelRow;
+  rows: PanelRow[];
+  insignificant: string | null;
+  footnote: { words: string };
+  notes: { words: string }[];
+  simplifiedAllowed: boolean;
+  problems: string[];
+  complete: boolean;
+}
+
+/** What is thrown. */
+export interface EngineError {
+  kind: "tables" | "input" | "book" | "recipe" | "week";
+  /** Where in the arguments, as in "recipe.lines[2].text". */
+  where: string;
+  message: string;
+  remedy: string;
+}

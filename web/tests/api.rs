@@ -1,0 +1,185 @@
+//! The JavaScript functions, called as a script calls them. They need the packed dataset, which
+//! `cargo xtask test wasm` provides.
+#![cfg(target_arch = "wasm32")]
+
+use gramwright::api::{ApiError, Engine, ErrorKind};
+use js_sys::{JSON, Uint8Array};
+use serde_json::{Value, json};
+use wasm_bindgen::prelude::*;
+use wasm_bindgen_test::wasm_bindgen_test;
+
+const FOODS: &str = concat!(
+    env!("CARGO_MANIFEST_DIR"),
+    "/../target/page-data/sr28.foods.bin"
+);
+
+#[wasm_bindgen(module = "node:fs")]
+extern "C" {
+    #[wasm_bindgen(js_name = readFileSync, catch)]
+    fn read_file(path: &str) -> Result<Uint8Array, JsValue>;
+}
+
+fn engine() -> Engine {
+    let bytes = read_file(FOODS).expect("the dataset is packed by `cargo xtask test wasm`");
+    Engine::new(&bytes.to_vec()).expect("an undamaged dataset")
+}
+
+/// As a script writes it.
+fn js(value: &Value) -> JsValue {
+    JSON::parse(&value.to_string()).expect("a JSON text")
+}
+
+/// As a script would read it.
+fn read(value: Result<JsValue, JsValue>) -> Value {
+    let value = value.unwrap_or_else(|error| panic!("{:?}", thrown(error)));
+    let text = JSON::stringify(&value).expect("a plain value");
+    serde_json::from_str(&String::from(text)).expect("a JSON text")
+}
+
+fn thrown(error: JsValue) -> ApiError {
+    serde_wasm_bindgen::from_value(error).expect("errors are objects")
+}
+
+/// SR28's published values per 100 g: salt (02047) has 38,758 mg of sodium, granulated sugar
+/// (19335) 387 kcal; a cup of it weighs 200 g, a teaspoon of salt 6 g.
+fn syrup() -> Value {
+    json!({
+        "id": "syrup",
+        "title": "Syrup",
+        "servings": "4",
+        "lines": [
+            { "text": "1 cup granulated sugar", "correction": { "food": "SR28:19335" } },
+            { "text": "1 tsp table salt", "correction": { "food": "SR28:02047" } },
+            { "text": "vanilla to taste" },
+        ],
+    })
+}
+
+fn nutrient(figures: &Value, number: u16) -> Value {
+    let rows = figures["nutrients"].as_array().expect("a list");
+    let found = rows.iter().find(|row| row["nutrient"] == number);
+    found.expect("a nutrient of the dataset").clone()
+}
+
+#[wasm_bindgen_test]
+fn finds_foods_while_one_types() {
+    let found = read(engine().search_foods("salt tab", 3));
+    let found = found.as_array().expect("a list");
+    assert!(found.len() <= 3);
+    assert_eq!(found[0]["food"], "SR28:02047");
+    assert_eq!(found[0]["description"], "Salt, table");
+    assert!(found[0]["confidence"].is_u64());
+}
+
+/// A cup of chopped raw onions weighs 160 g (SR28, measures of 11282).
+#[wasm_bindgen_test]
+fn reads_a_line() {
+    let line = read(engine().read_line("3 cups onions, chopped"));
+    assert_eq!(line["kind"], "ingredient");
+    assert_eq!(line["food"], "SR28:11282");
+    assert_eq!(line["grams"], "480");
+    assert_eq!(line["problem"], Value::Null);
+}
+
+#[wasm_bindgen_test]
+fn what_is_not_known_is_null_and_says_why() {
+    let line = read(engine().read_line("salt to taste"));
+    assert_eq!(line["grams"], Value::Null);
+    let remedy = line["problem"]["remedy"].as_str().expect("a remedy");
+    assert!(remedy.contains("weight"), "{remedy}");
+}
+
+#[wasm_bindgen_test]
+fn studies_a_recipe_exactly() {
+    let figures = read(engine().study_recipe(js(&syrup()), JsValue::UNDEFINED));
+    assert_eq!(figures["grams"], "206");
+    assert_eq!(figures["unknownLines"], json!([2]));
+    let energy = nutrient(&figures, 208);
+    // 2 × 387 kcal over four servings.
+    assert_eq!(energy["perServing"]["known"], "193.5");
+    assert_eq!(energy["perServing"]["complete"], false);
+    assert_eq!(energy["perServing"]["unweighed"], 1);
+    let sodium = nutrient(&figures, 307);
+    // 6 % of 38,758 mg from the salt, twice 1 mg from the sugar, over four servings.
+    assert_eq!(sodium["perServing"]["known"], "581.87");
+    // Added sugars are in no value of SR28.
+    assert_eq!(nutrient(&figures, 539)["perServing"]["known"], Value::Null);
+}
+
+#[wasm_bindgen_test]
+fn makes_a_facts_panel() {
+    let options = json!({ "servingWords": "1/4 cup" });
+    let panel = read(engine().nutrition_facts(js(&syrup()), js(&options), JsValue::UNDEFINED));
+    assert_eq!(panel["servings"], "4 servings per container");
+    assert_eq!(panel["complete"], false);
+    assert!(panel["rows"].as_array().expect("a list").len() > 10);
+}
+
+#[wasm_bindgen_test]
+fn studies_a_week() {
+    let meal = json!({
+        "kind": "lunch", "group": "K-5", "plannedMeals": "100",
+        "offers": [{ "title": "Drink", "take": 1,
+            "choices": [{ "recipe": "syrup", "planned": "50" }] }],
+    });
+    let week = json!({
+        "id": "first", "title": "First",
+        "days": [{ "date": "2026-11-30", "meals": [meal] }],
+    });
+    let book = json!({ "version": 1, "office": "", "recipes": [syrup()], "weeks": [week] });
+    let figures = read(engine().study_week(js(&book), "first".to_owned()));
+    let service = &figures["services"][0];
+    assert_eq!(service["plannedMeals"], "100");
+    let findings = service["findings"].as_array().expect("a list");
+    let energy = findings
+        .iter()
+        .find(|row| row["nutrient"] == 208 && row["bound"] == "at least")
+        .expect("a limit on calories");
+    // Half of 193.5 kcal; with an unknown line it may be more, but the limit of 550 kcal may
+    // still be missed.
+    assert_eq!(energy["figure"], "96.75");
+    assert_eq!(energy["limit"], "550");
+    assert_eq!(energy["verdict"], "unknown");
+
+    let error = thrown(
+        engine()
+            .study_week(js(&book), "second".to_owned())
+            .unwrap_err(),
+    );
+    assert_eq!(
+        (error.kind, error.r#where.as_str()),
+        (ErrorKind::Week, "weekId")
+    );
+}
+
+#[wasm_bindgen_test]
+fn errors_say_where_and_what_to_do() {
+    let with = |key: &str, value: Value| {
+        let mut recipe = syrup();
+        recipe[key] = value;
+        let error = engine().study_recipe(js(&recipe), JsValue::UNDEFINED);
+        thrown(error.expect_err("a recipe that cannot be studied"))
+    };
+    for (key, value, kind, place) in [
+        ("servings", json!(4), ErrorKind::Input, "recipe.servings"),
+        ("servings", json!("0"), ErrorKind::Recipe, "recipe.servings"),
+        (
+            "lines",
+            json!([{ "text": "salt" }, { "text": 5 }]),
+            ErrorKind::Input,
+            "recipe.lines[1].text",
+        ),
+        (
+            "lines",
+            json!([{ "text": "salt", "correction": { "food": "02047" } }]),
+            ErrorKind::Input,
+            "recipe.lines[0].correction.food",
+        ),
+    ] {
+        let error = with(key, value);
+        assert_eq!((error.kind, error.r#where.as_str()), (kind, place));
+        assert!(!error.message.is_empty() && !error.remedy.is_empty());
+    }
+    let damaged = thrown(Engine::new(b"no dataset").expect_err("no tables"));
+    assert_eq!(damaged.kind, ErrorKind::Tables);
+}
