@@ -1,6 +1,6 @@
 //! Each requirement: figure, limit, verdict, what carries it, where it stands.
 
-use super::requirement::{Carried, CarriedBy, Requirement, requirements, shown};
+use super::requirement::{Asked, Carried, CarriedBy, Requirement, requirements, shown};
 use super::words;
 use crate::components::{Bar, VerdictMark};
 use crate::format;
@@ -49,16 +49,43 @@ pub fn FindingsView(props: &FindingsViewProps) -> Html {
                             <span class="note">{ words::over(&meals, average.days.len()) }</span>
                         </h3>
                         if requirements.is_empty() { <p>{ words::NO_LIMITS }</p> } else {
-                            <ul class="finding-list">
-                                { for requirements.into_iter().map(|requirement| html! {
-                                    <FindingRow week={props.week.clone()}
-                                        service={average.service.clone()} {requirement} />
-                                }) }
-                            </ul>
+                            { for GROUPS.iter().map(|(of, title)| {
+                                group(&props.week, &average.service, &requirements, *of, title)
+                            }) }
                         }
                     </section>
                 }
             }) }
+        </section>
+    }
+}
+
+const GROUPS: [(Asked, &str); 3] = [
+    (Asked::AverageMeal, words::OF_AVERAGE_MEAL),
+    (Asked::Week, words::OF_WEEK),
+    (Asked::EachDay, words::OF_EACH_DAY),
+];
+
+fn group(
+    week: &Rc<Week>,
+    service: &Service,
+    requirements: &[Requirement],
+    of: Asked,
+    title: &'static str,
+) -> Html {
+    let rows: Vec<&Requirement> = requirements.iter().filter(|one| one.of == of).collect();
+    if rows.is_empty() {
+        return Html::default();
+    }
+    html! {
+        <section class="finding-group" aria-label={title}>
+            <h4>{ title }</h4>
+            <ul class="finding-list">
+                { for rows.into_iter().map(|requirement| html! {
+                    <FindingRow week={week.clone()} service={service.clone()}
+                        requirement={requirement.clone()} />
+                }) }
+            </ul>
         </section>
     }
 }

@@ -18,6 +18,8 @@ const VERIFIED: &str = "verified";
 /// One requirement of one service.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Requirement {
+    /// Of what it is asked.
+    pub of: Asked,
     /// What is asked.
     pub what: String,
     /// The figure that decides, with its unit.
@@ -36,6 +38,17 @@ pub struct Requirement {
     pub days: Vec<DayOf>,
     /// What carries the figure.
     pub carried: Carried,
+}
+
+/// Of what something is asked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Asked {
+    /// Of the week's average meal.
+    AverageMeal,
+    /// Of what the week offers.
+    Week,
+    /// Of what each day offers.
+    EachDay,
 }
 
 /// One day of a requirement on days.
@@ -107,6 +120,7 @@ fn on_average(sure: &SureFinding) -> Requirement {
         known.push(words::likelihood(*likelihood).to_owned());
     }
     Requirement {
+        of: Asked::AverageMeal,
         what: rule.words.clone(),
         figure: average_figure(finding),
         limit: limit(rule.bound, rule.limit, &rule.unit),
@@ -165,10 +179,7 @@ fn by_rule<'a>(daily: &[&'a PatternFinding]) -> Vec<Vec<&'a PatternFinding>> {
 /// A requirement on the week, or on each of some days. Of several days the
 /// worst decides.
 fn on_offer(findings: &[&PatternFinding]) -> Requirement {
-    let worst = findings
-        .iter()
-        .min_by_key(|finding| severity(finding.verdict))
-        .expect("a rule has at least one finding");
+    let worst = worst(findings);
     let rule = &worst.rule;
     let is_daily = worst.date.is_some();
     let days: Vec<DayOf> = findings
@@ -190,13 +201,18 @@ fn on_offer(findings: &[&PatternFinding]) -> Requirement {
         _ => offer_figure(worst, worst.figure),
     };
     Requirement {
+        of: if is_daily {
+            Asked::EachDay
+        } else {
+            Asked::Week
+        },
         what: rule.words.clone(),
         figure,
         limit: limit(rule.bound, rule.limit, &rule.unit),
         verdict: worst.verdict,
         known: match (is_daily, worst.average) {
             (true, _) => words::days_met(met, days.len()),
-            (false, Some(average)) => words::on_average(&offer_figure(worst, average)),
+            (false, Some(average)) => words::on_average(&average_offer(worst, average)),
             (false, None) => String::new(),
         },
         paragraph: rule.paragraph.clone(),
@@ -204,6 +220,22 @@ fn on_offer(findings: &[&PatternFinding]) -> Requirement {
         days,
         carried: Carried::By(carried(findings)),
     }
+}
+
+/// The finding that decides: of the worst verdict, the one nearest to its limit
+/// or farthest on the wrong side.
+fn worst<'a>(findings: &[&'a PatternFinding]) -> &'a PatternFinding {
+    let smallest = |a: &&&PatternFinding, b: &&&PatternFinding| {
+        let by_figure = match a.rule.bound {
+            Bound::AtLeast => a.figure.low.cmp(&b.figure.low),
+            Bound::AtMost | Bound::Below => b.figure.low.cmp(&a.figure.low),
+        };
+        severity(a.verdict)
+            .cmp(&severity(b.verdict))
+            .then(by_figure)
+    };
+    let found = findings.iter().min_by(smallest);
+    found.expect("a rule has at least one finding")
 }
 
 /// The worst verdict comes first.
@@ -219,6 +251,12 @@ fn offer_figure(finding: &PatternFinding, figure: Bounds) -> String {
     format!("{} {}", bounds(figure, finding.digits), finding.rule.unit)
         .trim_end()
         .to_owned()
+}
+
+/// Averages are no amounts that anyone is served: two decimals will do.
+fn average_offer(finding: &PatternFinding, average: Bounds) -> String {
+    let digits = finding.digits.min(Digits(2));
+    format!("{} {}", bounds(average, digits), finding.rule.unit)
 }
 
 fn bounds(figure: Bounds, digits: Digits) -> String {

@@ -47,7 +47,7 @@ pub const REQUIREMENT: &str = "Requirement";
 pub const FIGURE: &str = "This week";
 pub const LIMIT: &str = "Limit";
 pub const VERDICT: &str = "Verdict";
-pub const COVERAGE: &str = "Known for";
+pub const COVERAGE: &str = "How sure";
 pub const CITATION: &str = "Where it stands";
 pub const CARRIERS: &str = "What carries it";
 pub const DAY: &str = "Day";
@@ -56,8 +56,11 @@ pub const AMOUNT: &str = "In the average meal";
 pub const SHARE: &str = "Share";
 pub const UNKNOWN: &str = "unknown";
 pub const FROM_MEMORY: &str = "figure from memory: check it before relying on it";
-pub const AVERAGES: &str =
-    "Limits are for the week’s average meal; no day has to keep them by itself.";
+pub const AVERAGES: &str = "Calories, fat and sodium are limited in the week’s average meal; no day has to keep them by \
+     itself. Of what is offered, the smallest meal counts that a student can choose.";
+pub const OF_AVERAGE_MEAL: &str = "The average meal";
+pub const OF_WEEK: &str = "What the week offers";
+pub const OF_EACH_DAY: &str = "What each day offers";
 pub const NO_LIMITS: &str = "The tables hold no limits for this meal and these grades.";
 pub const SAME_DAY: &str =
     "Another day of the week has this date already: choose a date of its own.";
@@ -118,7 +121,7 @@ pub fn over(meals: &str, count: usize) -> String {
 
 /// A share of the food's weight.
 pub fn known_for(percent: &str) -> String {
-    format!("{percent} % of the weight")
+    format!("known for {percent} % of the weight")
 }
 
 /// Something to do with a named thing, for those who do not see where it is.
