@@ -2,7 +2,13 @@
 //!
 //! `cargo xtask test` builds the page and passes its folder; `cargo xtask test journeys NAME` runs
 //! those whose name contains NAME. Each journey has a server, a driver and an empty browser of its
-//! own, and fails if the browser's console shows an error. Screenshots are in `target/screenshots/`.
+//! own, and fails if the browser's console shows an error, or if the page asks anything but its own
+//! server for anything. Screenshots are in `target/screenshots/`. To run them again on a page that is
+//! already built: `GRAMWRIGHT_PAGE=$PWD/target/page-draft cargo test -p gramwright-tests
+//! --features journeys --test journeys NAME`.
 
+mod elsewhere;
+mod main_job;
 mod offline;
+mod reckon;
 mod visit;

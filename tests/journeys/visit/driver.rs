@@ -1,15 +1,18 @@
 //! The browser's driver: a process of its own on a free port, ended with the journey.
 
+use super::hands::{BLINK, PATIENCE};
 use std::env;
 use std::fs;
 use std::io::{BufRead, BufReader};
 use std::path::PathBuf;
 use std::process::{self, Child, Command, Stdio};
+use std::sync::Arc;
+use thirtyfour::extensions::query::ElementPollerWithTimeout;
 use thirtyfour::prelude::*;
 use thirtyfour::{ChromiumLikeCapabilities, LoggingPrefsLogLevel};
 
 /// How a browser without a window runs as root, in a small machine, and asks nobody anything.
-const BROWSER_OPTIONS: [&str; 9] = [
+const BROWSER_OPTIONS: [&str; 10] = [
     "--headless=new",
     "--no-sandbox",
     "--disable-gpu",
@@ -19,6 +22,8 @@ const BROWSER_OPTIONS: [&str; 9] = [
     "--no-first-run",
     "--no-default-browser-check",
     "--lang=en-US",
+    // Nothing but this machine can be reached.
+    "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
 ];
 
 /// A running driver with an empty browser profile.
@@ -52,6 +57,7 @@ impl Driver {
             })
             .expect("chromedriver tells its port");
         let profile = env::temp_dir().join(format!("gramwright-{}-{name}", process::id()));
+        fs::create_dir_all(&profile).expect("a folder of its own");
         Self {
             process,
             port,
@@ -66,8 +72,18 @@ impl Driver {
             capabilities.add_arg(option)?;
         }
         capabilities.add_arg(&format!("--user-data-dir={}", self.profile.display()))?;
+        capabilities.add_arg(&format!("--log-net-log={}", self.net_log().display()))?;
         capabilities.set_browser_log_level(LoggingPrefsLogLevel::All)?;
-        WebDriver::new(format!("http://localhost:{}", self.port), capabilities).await
+        let poller = ElementPollerWithTimeout::new(PATIENCE, BLINK);
+        WebDriver::builder(format!("http://localhost:{}", self.port), capabilities)
+            .poller(Arc::new(poller))
+            .connect()
+            .await
+    }
+
+    /// The browser's log of what it asked for; complete once the browser has ended.
+    pub fn net_log(&self) -> PathBuf {
+        self.profile.join("net-log.json")
     }
 }
 

@@ -1,6 +1,8 @@
 //! A visit to the page: its server, its browser, and what a journey can do with them.
 
 mod driver;
+mod hands;
+mod net_log;
 
 use driver::Driver;
 use std::env;
@@ -56,7 +58,8 @@ pub fn journey(name: &str, walk: impl AsyncFnOnce(&mut Visit) -> WebDriverResult
 /// Whatever happens, the browser and its driver are ended; a failed journey leaves a screenshot.
 ///
 /// # Panics
-/// When the journey fails, or the browser's console shows an error at its end.
+/// When the journey fails, the browser's console shows an error at its end, or anything but the
+/// page's server was asked for something.
 pub fn journey_in(
     folder: &Path,
     name: &str,
@@ -91,6 +94,20 @@ pub fn journey_in(
         Ok(Ok(errors)) => assert!(errors.is_empty(), "{name}: in the console: {errors:#?}"),
     }
     ended.expect("the browser ends");
+    let asked = net_log::requests(&driver.net_log());
+    let address = visit.server.url();
+    assert!(
+        !asked.is_empty(),
+        "{name}: the page asked for its own files"
+    );
+    let elsewhere = asked
+        .iter()
+        .filter(|asked| !asked.url.starts_with(&address));
+    let elsewhere: Vec<_> = elsewhere.collect();
+    assert!(
+        elsewhere.is_empty(),
+        "{name}: asked elsewhere: {elsewhere:#?}"
+    );
 }
 
 /// A browser showing the page.
