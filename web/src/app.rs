@@ -159,6 +159,7 @@ fn use_route() -> Route {
             let listener = EventListener::new(&gloo::utils::window(), "hashchange", move |_| {
                 route.set(current_route());
                 // A new view is read from its start.
+                crate::page::focus("content");
                 gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
             });
             move || drop(listener)

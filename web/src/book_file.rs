@@ -2,6 +2,7 @@
 
 use crate::state::Saved;
 use engine::book::Book;
+use serde::de::DeserializeOwned;
 use std::fmt;
 
 /// Why a text cannot be used as a book.
@@ -9,34 +10,51 @@ use std::fmt;
 pub struct BookFileError {
     /// Line of the text, from 1; nothing when the whole is meant.
     pub line: Option<usize>,
+    /// Which part of the book, as in "recipes[2].servings"; empty when the
+    /// whole is meant.
+    pub part: String,
     /// What is wrong and how to mend it.
     pub problem: String,
 }
 
 impl fmt::Display for BookFileError {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self.line {
-            Some(line) => write!(out, "line {line}: {}", self.problem),
-            None => out.write_str(&self.problem),
+        match (self.line, self.part.as_str()) {
+            (None, _) => out.write_str(&self.problem),
+            (Some(line), "") => write!(out, "line {line}: {}", self.problem),
+            (Some(line), part) => write!(out, "line {line}, {part}: {}", self.problem),
         }
     }
 }
 
 impl std::error::Error for BookFileError {}
 
-impl From<serde_json::Error> for BookFileError {
-    fn from(error: serde_json::Error) -> Self {
-        let line = (error.line() > 0).then_some(error.line());
+impl BookFileError {
+    fn new(part: String, error: &serde_json::Error) -> Self {
         let remedy = if error.is_data() {
-            "a book needs version, office, recipes and weeks, as this page writes them"
+            "compare it with a book that this page has saved"
         } else {
             "the text is no complete JSON: it may have been cut off, take an earlier copy"
         };
+        // The position is told apart.
+        let text = error.to_string();
+        let what = text.split(" at line ").next().unwrap_or_default();
         Self {
-            line,
-            problem: format!("{error}: {remedy}"),
+            line: (error.line() > 0).then_some(error.line()),
+            part: if part == "." { String::new() } else { part },
+            problem: format!("{what}: {remedy}"),
         }
     }
+}
+
+fn read<T: DeserializeOwned>(text: &str) -> Result<T, BookFileError> {
+    let mut reader = serde_json::Deserializer::from_str(text);
+    let value = serde_path_to_error::deserialize(&mut reader)
+        .map_err(|error| BookFileError::new(error.path().to_string(), error.inner()))?;
+    reader
+        .end()
+        .map_err(|error| BookFileError::new(String::new(), &error))?;
+    Ok(value)
 }
 
 /// Reads a book.
@@ -45,7 +63,7 @@ impl From<serde_json::Error> for BookFileError {
 /// When the text is no book, or one with recipes or weeks that cannot be told
 /// apart.
 pub fn read_book(text: &str) -> Result<Book, BookFileError> {
-    let book: Book = serde_json::from_str(text)?;
+    let book: Book = read(text)?;
     check(&book)?;
     Ok(book)
 }
@@ -55,7 +73,7 @@ pub fn read_book(text: &str) -> Result<Book, BookFileError> {
 /// # Errors
 /// As [`read_book`].
 pub fn read_saved(text: &str) -> Result<Saved, BookFileError> {
-    let saved: Saved = serde_json::from_str(text)?;
+    let saved: Saved = read(text)?;
     check(&saved.book)?;
     Ok(saved)
 }
@@ -63,6 +81,7 @@ pub fn read_saved(text: &str) -> Result<Saved, BookFileError> {
 fn check(book: &Book) -> Result<(), BookFileError> {
     book.check().map_err(|error| BookFileError {
         line: None,
+        part: String::new(),
         problem: error.to_string(),
     })
 }
@@ -88,11 +107,21 @@ mod tests {
         for (text, line, words) in [
             ("", Some(1), "cut off"),
             ("{\n\"version\": 1,", Some(2), "cut off"),
-            ("[]", Some(1), "a book needs"),
+            ("[]", Some(1), "compare it"),
             (
                 "{\"version\": 1,\n\"office\": 5,\n\"recipes\": [], \"weeks\": []}",
                 Some(2),
-                "a book needs",
+                "line 2, office: invalid type",
+            ),
+            (
+                r#"{"version": 1, "office": "", "recipes": [{"id": "a", "title": "A", "servings": "many"}]}"#,
+                Some(1),
+                "recipes[0].servings",
+            ),
+            (
+                r#"{"version": 1, "office": "", "recipes": [], "weeks": []} {}"#,
+                Some(1),
+                "trailing",
             ),
             (
                 r#"{"version": 99, "office": "", "recipes": [], "weeks": []}"#,

@@ -5,7 +5,9 @@ use crate::evidence::{EvidenceHandle, EvidenceState};
 use crate::route::Route;
 use crate::state::{Action, Contents, Desk};
 use crate::tables::Tables;
+use crate::words;
 use std::rc::Rc;
+use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// The desk as a reducer of the page.
@@ -98,4 +100,25 @@ pub fn focus(id: &str) {
         // It fails only for an element that cannot have the focus.
         drop(element.focus());
     }
+}
+
+/// Moves the keyboard to a field and marks its text, to be written over.
+pub fn focus_and_mark(id: &str) {
+    use wasm_bindgen::JsCast;
+    focus(id);
+    let element = gloo::utils::document().get_element_by_id(id);
+    if let Some(field) = element.and_then(|element| element.dyn_into::<HtmlInputElement>().ok()) {
+        field.select();
+    }
+}
+
+/// Names the document after what is shown, as long as it is.
+#[hook]
+pub fn use_title(title: &str) {
+    use_effect_with(title.to_owned(), |title| {
+        let document = gloo::utils::document();
+        let page = document.title();
+        document.set_title(&words::document_title(title, &page));
+        move || document.set_title(&page)
+    });
 }

@@ -161,3 +161,8 @@ pub fn not_analysed(date: &str, title: &str) -> String {
 pub fn own_left_out(problem: &str) -> String {
     format!("The foods and limits of your own in this book are left out: {problem}.")
 }
+
+/// Title of the document while something of the book is shown.
+pub fn document_title(shown: &str, page: &str) -> String {
+    format!("{shown} – {page}")
+}

@@ -4,7 +4,7 @@ mod options;
 mod panel;
 mod words;
 
-use crate::page::use_page;
+use crate::page::{use_page, use_title};
 use crate::route::Route;
 use crate::words::title_or_untitled;
 use engine::label::{PanelOptions, nutrition_facts};
@@ -25,6 +25,11 @@ pub struct FactsViewProps {
 pub fn FactsView(props: &FactsViewProps) -> Html {
     let page = use_page();
     let options = use_state(PanelOptions::default);
+    let title = page
+        .contents()
+        .recipe(&props.id)
+        .map(|recipe| recipe.title.as_str());
+    use_title(&words::title(title_or_untitled(title.unwrap_or_default())));
     let Some(recipe) = page.contents().recipe(&props.id) else {
         return crate::views::recipe::not_in_book(&props.id);
     };

@@ -61,7 +61,8 @@ pub fn Panel(props: &PanelProps) -> Html {
 fn title() -> Html {
     html! {
         <h2 class="facts-title">
-            <svg viewBox="0 0 260 36">
+            <span class="for-readers">{ words::PANEL }</span>
+            <svg viewBox="0 0 260 36" aria-hidden="true">
                 <text x="0" y="29" textLength="260" lengthAdjust="spacingAndGlyphs">{ words::PANEL }</text>
             </svg>
         </h2>

@@ -8,6 +8,9 @@ use rust_decimal::Decimal;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
+/// Id of the field of the title.
+pub const TITLE_FIELD: &str = "title";
+
 /// The head of the card.
 #[component]
 pub fn Head(props: &CardProps) -> Html {
@@ -23,8 +26,8 @@ pub fn Head(props: &CardProps) -> Html {
     html! {
         <header class="card-head">
             <span class="title-field">
-                <label for="title" class="for-readers">{ words::RECIPE_TITLE }</label>
-                <input id="title" type="text" autocomplete="off" value={recipe.title.clone()}
+                <label for={TITLE_FIELD} class="for-readers">{ words::RECIPE_TITLE }</label>
+                <input id={TITLE_FIELD} type="text" autocomplete="off" value={recipe.title.clone()}
                     oninput={text(RecipeEdit::Title)} />
             </span>
             <span class="card-servings">

@@ -19,7 +19,7 @@ mod words;
 
 pub use index::{RecipeIndex, find};
 
-use crate::page::{Page, go, use_page};
+use crate::page::{Page, focus_and_mark, go, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, RecipeEdit};
 use crate::tables::StudiedRecipe;
@@ -76,7 +76,22 @@ pub fn RecipeView(props: &RecipeViewProps) -> Html {
     // The line whose reading is open for correction.
     let open = use_state(|| None::<usize>);
     let nutrient = use_state(|| NutrientId::SODIUM);
-    let Some(recipe) = page.contents().recipe(&props.id).cloned() else {
+    let recipe = page.contents().recipe(&props.id).cloned();
+    let is_blank = recipe
+        .as_ref()
+        .is_some_and(|recipe| recipe.lines.is_empty());
+    use_effect_with((), move |()| {
+        // A new card is written from its title on.
+        if is_blank {
+            focus_and_mark(head::TITLE_FIELD);
+        }
+    });
+    use_title(
+        recipe
+            .as_ref()
+            .map_or("", |recipe| title_or_untitled(&recipe.title)),
+    );
+    let Some(recipe) = recipe else {
         return not_in_book(&props.id);
     };
     let study = page.tables.study(&recipe, page.contents());

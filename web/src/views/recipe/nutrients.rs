@@ -33,7 +33,7 @@ pub fn Nutrients(props: &NutrientsProps) -> Html {
         <section class="nutrients" aria-labelledby="nutrients">
             <h2 id="nutrients">{ words::NUTRIENTS }</h2>
             <p class="hint">{ words::NUTRIENTS_HINT }</p>
-            <div class="scroll" tabindex="0" role="region" aria-labelledby="nutrients">
+            <div class="scroll" tabindex="0" role="region" aria-label={words::NUTRIENT_TABLE}>
                 <table data-test="nutrients">
                     <thead><tr>
                         <th scope="col">{ words::NUTRIENT }</th>

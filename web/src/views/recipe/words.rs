@@ -47,6 +47,7 @@ pub const UNKNOWN: &str = "unknown";
 pub const NOTHING_YET: &str = "The figures appear with the first ingredient.";
 
 pub const NUTRIENTS: &str = "All nutrients";
+pub const NUTRIENT_TABLE: &str = "Table of all nutrients";
 pub const NUTRIENT: &str = "Nutrient";
 pub const PER_SERVING: &str = "per serving";
 pub const PER_100_G: &str = "per 100 g";

@@ -78,7 +78,7 @@ fn group(
         return Html::default();
     }
     html! {
-        <section class="finding-group" aria-label={title}>
+        <div class="finding-group">
             <h4>{ title }</h4>
             <ul class="finding-list">
                 { for rows.into_iter().map(|requirement| html! {
@@ -86,7 +86,7 @@ fn group(
                         requirement={requirement.clone()} />
                 }) }
             </ul>
-        </section>
+        </div>
     }
 }
 

@@ -13,7 +13,7 @@ mod words;
 
 pub use index::WeekIndex;
 
-use crate::page::{Page, go, use_page};
+use crate::page::{Page, go, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, WeekEdit};
 use crate::words::title_or_untitled;
@@ -43,6 +43,11 @@ pub fn WeekView(props: &WeekViewProps) -> Html {
         let evidence = page.evidence.clone();
         move |()| evidence.ask()
     });
+    let title = page
+        .contents()
+        .week(&props.id)
+        .map(|week| week.title.as_str());
+    use_title(title_or_untitled(title.unwrap_or_default()));
     let Some(week) = page.contents().week(&props.id) else {
         return html! {<>
             <p class="back"><a href={Route::Weeks.fragment()}>{ words::ALL_WEEKS }</a></p>
