@@ -25,13 +25,25 @@ pub struct SelectProps {
     pub data_test: AttrValue,
 }
 
+/// The element's own way of telling that nothing is chosen.
+fn element_index(chosen: Option<usize>) -> i32 {
+    let index = chosen.and_then(|index| i32::try_from(index).ok());
+    index.unwrap_or(-1)
+}
+
 /// The choice with its label.
 #[component]
 pub fn Select(props: &SelectProps) -> Html {
-    let onchange = props.on_choose.reform(|event: Event| {
-        let select = event.target_unchecked_into::<HtmlSelectElement>();
-        usize::try_from(select.selected_index()).unwrap_or_default()
-    });
+    let onchange = {
+        let chosen = props.chosen;
+        props.on_choose.reform(move |event: Event| {
+            let select = event.target_unchecked_into::<HtmlSelectElement>();
+            let index = usize::try_from(select.selected_index()).unwrap_or_default();
+            // What is chosen is the caller's to say, and may stay as it was.
+            select.set_selected_index(element_index(chosen));
+            index
+        })
+    };
     // The browser keeps what was chosen when options come or go; this sets it
     // right.
     let field = use_node_ref();
@@ -42,8 +54,7 @@ pub fn Select(props: &SelectProps) -> Html {
                 .get()
                 .and_then(|node| node.dyn_into::<HtmlSelectElement>().ok())
             {
-                let index = chosen.and_then(|index| i32::try_from(index).ok());
-                select.set_selected_index(index.unwrap_or(-1));
+                select.set_selected_index(element_index(*chosen));
             }
         }
     });

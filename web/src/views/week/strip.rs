@@ -9,6 +9,9 @@ use engine::findings::Verdict;
 use engine::reference::ServiceStudy;
 use yew::prelude::*;
 
+/// How many requirements are named before the rest is only counted.
+const MOST_SHOWN: usize = 4;
+
 /// What is shown.
 #[derive(Clone, PartialEq, Properties)]
 pub struct StripProps {
@@ -47,15 +50,17 @@ pub fn Strip(props: &StripProps) -> Html {
 
 fn service(service: &ServiceStudy) -> Html {
     let name = &service.average.service;
-    let (met, rest): (Vec<_>, Vec<_>) = requirements(service)
+    let (met, mut rest): (Vec<_>, Vec<_>) = requirements(service)
         .into_iter()
         .partition(|requirement| requirement.verdict == Verdict::Met);
+    rest.sort_by_key(|requirement| requirement.verdict == Verdict::Unknown);
     html! {
         <p class="strip-service">
             <strong>{ words::service(name.kind, &name.group.0) }</strong>
-            { for [Verdict::Missed, Verdict::Unknown].into_iter().flat_map(|verdict| {
-                rest.iter().filter(move |requirement| requirement.verdict == verdict).map(item)
-            }) }
+            { for rest.iter().take(MOST_SHOWN).map(item) }
+            if rest.len() > MOST_SHOWN {
+                <span>{ words::and_more(rest.len() - MOST_SHOWN) }</span>
+            }
             if !met.is_empty() {
                 <span class="strip-finding" data-verdict="Met">
                     { words::count_of(met.len(), rest.is_empty()) }{ " " }

@@ -21,8 +21,8 @@ pub const REMOVE_WEEK: &str = "Take the week out of the book";
 pub const PRINT: &str = "Print the week";
 pub const NO_DAYS: &str = "The week has no days yet: add the first.";
 pub const DATE: &str = "Date";
-pub const COPY_DAY: &str = "Copy the day";
-pub const REMOVE_DAY: &str = "Remove the day";
+pub const COPY_DAY: &str = "Copy day";
+pub const REMOVE_DAY: &str = "Remove day";
 pub const ADD_MEAL: &str = "Add a meal";
 pub const MEAL: &str = "Meal";
 pub const GROUP: &str = "Grades";
@@ -111,6 +111,9 @@ pub fn days(count: usize) -> String {
 
 /// How many requirements are met, missed and unknown.
 pub fn tally(met: usize, missed: usize, unknown: usize) -> String {
+    if met + missed + unknown == 0 {
+        return "no meals yet".to_owned();
+    }
     format!("{met} met, {missed} missed, {unknown} unknown")
 }
 
@@ -211,3 +214,8 @@ pub fn no_evidence(problem: &str) -> String {
 
 pub const NOTHING_CARRIES: &str = "Nothing that is planned brings any.";
 pub const PER_SERVING: &str = "In one serving";
+
+/// How many requirements are not met besides those that are named.
+pub fn and_more(count: usize) -> String {
+    format!("and {count} more not met")
+}
