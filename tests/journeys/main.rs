@@ -7,8 +7,11 @@
 //! already built: `GRAMWRIGHT_PAGE=$PWD/target/page-draft cargo test -p gramwright-tests
 //! --features journeys --test journeys NAME`.
 
+mod card;
+mod cook;
 mod elsewhere;
 mod main_job;
+mod office;
 mod offline;
 mod reckon;
 mod visit;

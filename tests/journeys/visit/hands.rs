@@ -3,6 +3,7 @@
 use super::Visit;
 use std::fmt::Debug;
 use std::time::{Duration, Instant};
+use thirtyfour::TypingData;
 use thirtyfour::extensions::query::ElementQueryable;
 use thirtyfour::prelude::*;
 use tokio::time::sleep;
@@ -60,18 +61,17 @@ impl Visit {
     /// When there is no such field in time.
     pub async fn type_over(&self, css: &str, text: &str) -> WebDriverResult<()> {
         self.click(css).await?;
-        let field = self.element(css).await?;
-        field.send_keys(Key::Control + "a").await?;
-        field.send_keys(text).await
+        self.press(Key::Control + "a").await?;
+        self.press(text).await
     }
 
-    /// Presses keys wherever the keyboard is.
+    /// Presses keys wherever the keyboard is; Control and Shift are held until the end.
     ///
     /// # Errors
     /// When the browser refuses.
-    pub async fn press(&self, keys: impl AsRef<str>) -> WebDriverResult<()> {
-        let keys = self.browser.action_chain().send_keys(keys.as_ref());
-        keys.perform().await
+    pub async fn press(&self, keys: impl Into<TypingData>) -> WebDriverResult<()> {
+        let focus = self.browser.active_element().await?;
+        focus.send_keys(keys).await
     }
 
     /// Inserts a text at the caret in one go, as pasting does.

@@ -3,6 +3,9 @@
 mod driver;
 mod hands;
 mod net_log;
+mod paper;
+
+pub use paper::{Paper, Pdf};
 
 use driver::Driver;
 use std::env;
@@ -10,7 +13,6 @@ use std::fs;
 use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
 use std::path::{Path, PathBuf};
 use thirtyfour::cdp::domains::network::EmulateNetworkConditions;
-use thirtyfour::common::print::PrintParameters;
 use thirtyfour::extensions::query::ElementQueryable;
 use thirtyfour::prelude::*;
 use tokio::runtime;
@@ -126,6 +128,19 @@ impl Visit {
     /// When the program has not started after 20 seconds.
     pub async fn open(&self, address: &str) -> WebDriverResult<()> {
         self.browser.goto(self.server.url() + address).await?;
+        self.wait_until_started().await
+    }
+
+    /// Loads the page again where it is.
+    ///
+    /// # Errors
+    /// As [`Self::open`].
+    pub async fn reload(&self) -> WebDriverResult<()> {
+        self.browser.refresh().await?;
+        self.wait_until_started().await
+    }
+
+    async fn wait_until_started(&self) -> WebDriverResult<()> {
         self.browser
             .query(By::Css("html[data-started] #app > *"))
             .desc("what the program shows in #app")
@@ -198,14 +213,15 @@ impl Visit {
         self.browser.screenshot(&path).await
     }
 
-    /// Prints the page on letter paper into `target/screenshots/`, and returns the PDF.
+    /// Prints the page into `target/screenshots/`, and returns what was printed.
     ///
     /// # Errors
     /// When the browser refuses.
-    pub async fn print(&self, moment: &str) -> WebDriverResult<Vec<u8>> {
-        let pdf = self.browser.print_page(PrintParameters::default()).await?;
-        fs::write(self.picture_file(moment, "pdf"), &pdf).expect("a file in target/screenshots");
-        Ok(pdf)
+    pub async fn print(&self, paper: Paper) -> WebDriverResult<Pdf> {
+        let pdf = self.browser.print_page(paper.parameters()).await?;
+        let path = self.picture_file(&format!("{paper:?}"), "pdf");
+        fs::write(path, &pdf).expect("a file in target/screenshots");
+        Ok(Pdf::new(&pdf))
     }
 
     /// The console's errors since this was last asked.

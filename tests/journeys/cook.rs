@@ -1,0 +1,56 @@
+//! The cook: one line of a card is changed, and the figures and their change follow at once.
+
+use crate::card::{see_changes, see_figures, write_over_line};
+use crate::reckon::line;
+use crate::visit::journey;
+use gramwright_tests::demo;
+use gramwright_tests::sql::CountedIn::Mass;
+
+/// A recipe of the demo book, and its servings.
+const CHILI: (&str, i128) = ("beef-and-bean-chili", 100);
+
+#[test]
+fn a_changed_line_moves_the_figures_at_once() {
+    // As a person reads the lines: tests/data/demo_lines.csv.
+    let beef = demo::lines_read_by_hand()[CHILI.0].clone();
+    // The first line names 14 lb of beef; 14 lb of SR28's "Ground turkey, raw" take its place.
+    let mut turkey = beef.clone();
+    turkey[0] = line(5305, (14, 1), Mass("lb"));
+    let servings = CHILI.1;
+
+    journey("cook", async |visit| {
+        visit.open("").await?;
+        visit
+            .click(&format!(
+                "[data-recipe={}] [data-test=recipe-link]",
+                CHILI.0
+            ))
+            .await?;
+        see_figures(visit, "", &beef, servings).await?;
+        visit.see("[data-test^=change-]", &[]).await?;
+
+        write_over_line(visit, 0, "14 lb ground turkey, raw").await?;
+        see_figures(visit, "", &turkey, servings).await?;
+        see_changes(visit, &beef, &turkey, servings).await?;
+        visit.screenshot("changed").await?;
+
+        visit.click("#undo").await?;
+        see_figures(visit, "", &beef, servings).await?;
+        visit.see("[data-test^=change-]", &[]).await?;
+        visit.click("#redo").await?;
+        see_changes(visit, &beef, &turkey, servings).await?;
+
+        visit.see("#save-state", &["Saved in this browser"]).await?;
+        visit.reload().await?;
+        see_figures(visit, "", &turkey, servings).await?;
+        see_changes(visit, &beef, &turkey, servings).await?;
+
+        // What was kept can be gone back to, and a version that is kept is the one compared with.
+        visit.click("#go-back").await?;
+        see_figures(visit, "", &beef, servings).await?;
+        visit.click("#undo").await?;
+        visit.click("#keep").await?;
+        visit.see("[data-test^=change-]", &[]).await?;
+        see_figures(visit, "", &turkey, servings).await
+    });
+}
