@@ -15,6 +15,7 @@
 //! | label | [`label`] | an analysed recipe | a Nutrition Facts panel |
 //! | components | [`components`] | weighed lines and credit rules | cups, ounce equivalents, fluid ounces per serving |
 //! | claims | [`claims`] | an analysed recipe | claims that its data proves |
+//! | swaps | [`swaps`] | a line and goals | other foods and other ways, ranked with reasons |
 //! | rules | [`rules`] | rule tables in CSV | limits in force on a date |
 //! | week | [`week`] | planned meals | averages weighted by servings |
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
@@ -33,6 +34,7 @@ pub mod own_foods;
 pub mod recipe;
 pub mod reference;
 pub mod rules;
+pub mod swaps;
 pub mod tables;
 pub mod uncertainty;
 pub mod units;

@@ -33,3 +33,12 @@ pub const DEFAULT_SIZES: &str = include_str!("../kitchen/default_sizes.csv");
 
 /// Edible or drained weight per gram as purchased.
 pub const TRIM_YIELDS: &str = include_str!("../kitchen/trim_yields.csv");
+
+/// Kinds of food by the part that they play in a dish.
+pub const SWAP_KINDS: &str = include_str!("../kitchen/swap_kinds.csv");
+
+/// What words of a description say when foods are compared.
+pub const SWAP_WORDS: &str = include_str!("../kitchen/swap_words.csv");
+
+/// What a kitchen can do besides taking another food.
+pub const MOVES: &str = include_str!("../kitchen/moves.csv");

@@ -15,4 +15,5 @@ pub use nutrient::{Nutrient, NutrientId};
 pub use own::{OwnEntry, OwnValue};
 pub use provenance::{Provenance, ValueSource};
 pub use search::{Hit, SearchIndex, SynonymError};
+pub(crate) use search::{singular, words};
 pub use table::FoodTable;

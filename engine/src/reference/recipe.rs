@@ -108,6 +108,42 @@ impl Reference {
             .collect()
     }
 
+    /// Studies a recipe that differs from one that was studied in its line
+    /// `at` alone, in place of which stand `lines` of `recipe`. The other lines
+    /// are taken over as they were read.
+    pub(crate) fn study_replaced(
+        &self,
+        book: &Book,
+        recipe: &Recipe,
+        before: &RecipeStudy,
+        at: usize,
+        lines: usize,
+    ) -> RecipeStudy {
+        let moved = |index: usize| if index > at { index + lines - 1 } else { index };
+        let mut studies: Vec<LineStudy> = before.lines.clone();
+        let mut parts: Vec<WeighedLine> = before.parts.clone();
+        parts.retain(|part| part.line != at);
+        for part in &mut parts {
+            part.line = moved(part.line);
+        }
+        let mut path = vec![recipe];
+        let changed = at..at + lines;
+        let read = read_lines(&self.foods, self, &recipe.lines[changed.clone()]);
+        let mut found = Vec::new();
+        for (index, mut read) in changed.zip(read) {
+            read.line = index;
+            let (study, more) = self.line(book, index, read, &recipe.lines[index], &mut path);
+            found.push(study);
+            parts.extend(more);
+        }
+        parts.sort_by_key(|part| part.line);
+        studies.splice(at..=at, found);
+        for (index, study) in studies.iter_mut().enumerate() {
+            study.read.line = index;
+        }
+        self.sum_up(recipe, studies, parts)
+    }
+
     /// `path` holds the recipes that led here, to find a recipe that needs
     /// itself.
     fn study_on_path<'a>(
@@ -121,19 +157,31 @@ impl Reference {
         let mut parts = Vec::new();
         let read = read_lines(&self.foods, self, &recipe.lines);
         for (index, (read, line)) in read.into_iter().zip(&recipe.lines).enumerate() {
-            let named = named_recipe(book, line, &read.reading);
-            let (study, found) = match named {
-                Some(named) => self.sub_recipe(book, index, read, line, named, path),
-                None => {
-                    let (study, part) = self.prepare(index, read, &line.correction);
-                    (study, part.into_iter().collect())
-                }
-            };
+            let (study, found) = self.line(book, index, read, line, path);
             lines.push(study);
             parts.extend(found);
         }
         path.pop();
         self.sum_up(recipe, lines, parts)
+    }
+
+    /// Takes one line to the dish: as a food, or as the parts of the recipe
+    /// that it names.
+    fn line<'a>(
+        &self,
+        book: &'a Book,
+        index: usize,
+        read: ReadLine,
+        line: &RecipeLine,
+        path: &mut Vec<&'a Recipe>,
+    ) -> (LineStudy, Vec<WeighedLine>) {
+        match named_recipe(book, line, &read.reading) {
+            Some(named) => self.sub_recipe(book, index, read, line, named, path),
+            None => {
+                let (study, part) = self.prepare(index, read, &line.correction);
+                (study, part.into_iter().collect())
+            }
+        }
     }
 
     fn sum_up(

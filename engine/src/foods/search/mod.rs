@@ -31,7 +31,9 @@ use index::Index;
 use query::{Query, Typing, held_phrases};
 use rank::Fit;
 
+pub(crate) use plural::singular;
 pub use synonyms::SynonymError;
+pub(crate) use tokens::words;
 
 /// A food that fits a query.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

@@ -1,0 +1,58 @@
+//! What could stand in a line's place: other foods and other ways.
+//!
+//! | step | module | does |
+//! |---|---|---|
+//! | know | [`kinds`], [`words`], [`index`] | sorts all foods by the part that they play, by name and by state |
+//! | rank | [`rank`], [`gain`] | orders them by how well they fit and what the goals gain |
+//! | write | [`naming`], [`line_text`], [`bench`] | writes the new line in the amount that the part asks for |
+//! | judge | [`judge`], [`measure`] | studies the changed recipe and keeps what must be kept |
+//! | tell | [`proposal`], [`reason`] | exact differences, and reasons that read as words |
+//!
+//! Ranking uses binary floats and whole thousandths; whatever is shown comes
+//! from a study of the changed recipe. A proposal is one to try and to taste:
+//! the label of the product in the store room goes before the table.
+
+mod bench;
+mod gain;
+mod goals;
+mod index;
+mod judge;
+mod kinds;
+mod line_text;
+mod measure;
+mod moves;
+mod naming;
+mod proposal;
+mod propose;
+mod rank;
+mod reason;
+mod week;
+mod words;
+
+pub use goals::{Aim, CreditDemand, EnergyBand, Goal, Goals, Price, SwapOptions};
+pub use index::SwapIndex;
+pub use kinds::AmountBy;
+pub use measure::ChangeBounds;
+pub use proposal::{
+    Change, CreditChange, Effect, LeftOut, NutrientChange, Proposal, Proposals, SwapProblem, apply,
+};
+pub use propose::propose;
+pub use reason::Reason;
+pub use week::{ServiceChange, per_average_meal};
+
+use crate::book::Book;
+use crate::recipe::Recipe;
+use crate::reference::RecipeStudy;
+
+/// Which line of which recipe.
+#[derive(Debug, Clone, Copy)]
+pub struct Place<'a> {
+    /// The recipes that lines may name.
+    pub book: &'a Book,
+    /// The recipe.
+    pub recipe: &'a Recipe,
+    /// Its study as it stands.
+    pub study: &'a RecipeStudy,
+    /// Index of the line.
+    pub line: usize,
+}
