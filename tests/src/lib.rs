@@ -2,6 +2,7 @@
 
 pub mod demo;
 pub mod fixtures;
+pub mod kitchen_swaps;
 pub mod random;
 pub mod release;
 pub mod sql;
