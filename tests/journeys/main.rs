@@ -15,3 +15,4 @@ mod office;
 mod offline;
 mod reckon;
 mod visit;
+mod week;

@@ -7,7 +7,7 @@
 //! NIST Handbook 44, Appendix C.
 
 use csv::StringRecord;
-use gramwright_tests::sql::{CountedIn, Fraction, PeerLine};
+use gramwright_tests::sql::{CountedIn, Fraction, PeerLine, SERVINGS_MUST_DIVIDE};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::LazyLock;
@@ -40,17 +40,41 @@ pub struct Amount {
 ///
 /// Σ count × grams of one × value per 100 g ÷ 100 ÷ servings
 pub fn per_serving(lines: &[PeerLine], nutrient: &str, servings: i128) -> Amount {
-    let sum = lines
-        .iter()
-        .map(|line| {
-            let food = format!("{:05}", line.food.expect("a food"));
-            let (count, of) = line.amount.as_ref().expect("an amount");
-            let value = row(nutrient, &food);
-            parts(*count) * weight(&food, of) * whole(&value[1], VALUE_PLACES)
-        })
-        .sum();
-    let divisor = PARTS * 10_i128.pow(GRAM_PLACES + VALUE_PLACES) * 100 * servings;
-    Amount { sum, divisor }
+    Amount {
+        sum: sum(lines, nutrient),
+        divisor: UNITS * servings,
+    }
+}
+
+/// A recipe as it is planned: its lines, how many servings they make, and how many are planned.
+pub type Planned<'a> = (&'a [PeerLine], i128, i128);
+
+/// What the average of so many meals contains:
+///
+/// Σ planned × (what a serving contains) ÷ meals
+pub fn per_meal(plan: &[Planned<'_>], nutrient: &str, meals: i128) -> Amount {
+    let common = i128::from(SERVINGS_MUST_DIVIDE);
+    let planned = |(lines, servings, planned): &Planned<'_>| {
+        assert_eq!(common % servings, 0, "{servings} servings");
+        sum(lines, nutrient) * (common / servings) * planned
+    };
+    Amount {
+        sum: plan.iter().map(planned).sum(),
+        divisor: UNITS * common * meals,
+    }
+}
+
+/// In the numerator one is so much: parts of a count, of a gram, of a value, per 100 g.
+const UNITS: i128 = PARTS * 10_i128.pow(GRAM_PLACES + VALUE_PLACES) * 100;
+
+fn sum(lines: &[PeerLine], nutrient: &str) -> i128 {
+    let of = |line: &PeerLine| {
+        let food = format!("{:05}", line.food.expect("a food"));
+        let (count, of) = line.amount.as_ref().expect("an amount");
+        let value = row(nutrient, &food);
+        parts(*count) * weight(&food, of) * whole(&value[1], VALUE_PLACES)
+    };
+    lines.iter().map(of).sum()
 }
 
 impl Amount {

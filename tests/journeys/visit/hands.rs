@@ -65,6 +65,21 @@ impl Visit {
         self.press(text).await
     }
 
+    /// Chooses the option with this name.
+    ///
+    /// # Errors
+    /// When there is none in time.
+    pub async fn choose(&self, css: &str, name: &str) -> WebDriverResult<()> {
+        self.element(css).await?.scroll_into_view().await?;
+        let options = self.browser.query(By::Css(format!("{css} option")));
+        options
+            .with_text(name.to_owned())
+            .first()
+            .await?
+            .click()
+            .await
+    }
+
     /// Presses keys wherever the keyboard is; Control and Shift are held until the end.
     ///
     /// # Errors

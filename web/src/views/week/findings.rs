@@ -44,7 +44,8 @@ pub fn FindingsView(props: &FindingsViewProps) -> Html {
                 let meals = format::group(average.planned_meals.servings());
                 let requirements = requirements(service);
                 html! {
-                    <section class="service">
+                    <section class="service" data-test="service"
+                        data-service={format!("{} {}", average.service.kind, average.service.group)}>
                         <h3>{ name } { " " }
                             <span class="note">{ words::over(&meals, average.days.len()) }</span>
                         </h3>
