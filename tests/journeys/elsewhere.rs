@@ -12,7 +12,7 @@ fn a_page_that_asks_another_server_is_found_out() {
     let folder = std::env::temp_dir().join(format!("gramwright-{}-asks", std::process::id()));
     let page = format!(
         "<!doctype html><html lang=en data-started><title>Asks</title><link rel=icon href=data:,>\
-         <div id=app><img alt=Asked src='http://127.0.0.1:{}/icon.svg'></div>",
+         <div id=content><img alt=Asked src='http://127.0.0.1:{}/icon.svg'></div>",
         other.port()
     );
     fs::create_dir_all(&folder).expect("a folder of its own");

@@ -10,6 +10,7 @@
 mod card;
 mod cook;
 mod elsewhere;
+mod files;
 mod main_job;
 mod office;
 mod offline;

@@ -111,14 +111,14 @@ fn a_missed_requirement_is_mended_by_changing_the_plan() {
         visit.type_over("#part-4-0-0-1", "40").await?;
         lunches.plan("fish-tacos", 75);
         lunches.plan("hummus-and-pita-box", -75);
-        see_missed(visit, &[]).await?;
         see_sodium_met(visit, &lunches.sodium()).await?;
+        see_missed(visit, &[]).await?;
         visit.screenshot("mended").await?;
 
         visit.see("#save-state", &["Saved in this browser"]).await?;
         visit.reload().await?;
-        see_missed(visit, &[]).await?;
-        see_sodium_met(visit, &lunches.sodium()).await
+        see_sodium_met(visit, &lunches.sodium()).await?;
+        see_missed(visit, &[]).await
     });
 }
 
@@ -145,11 +145,15 @@ async fn see_missed(visit: &Visit, figures: &[&str]) -> WebDriverResult<()> {
 /// The children's sodium is met with this figure.
 async fn see_sodium_met(visit: &Visit, figure: &str) -> WebDriverResult<()> {
     let met = "[data-service='lunch K-5'] [data-test=finding][data-verdict=Met]";
-    let what = visit.texts(&format!("{met} .finding-what dd")).await?;
-    let figures = visit.texts(&format!("{met} .finding-figure dd")).await?;
-    let place = what.iter().position(|what| what == SODIUM_LIMIT[0]);
-    let place = place.unwrap_or_else(|| panic!("sodium is not among {what:#?}"));
-    assert_eq!(figures[place], figure);
+    let pairs = async || {
+        let whats = visit.texts(&format!("{met} .finding-what dd")).await?;
+        let figures = visit.texts(&format!("{met} .finding-figure dd")).await?;
+        Ok(whats.into_iter().zip(figures).collect::<Vec<_>>())
+    };
+    let expected = (SODIUM_LIMIT[0].to_owned(), figure.to_owned());
+    visit
+        .wait_until("sodium", pairs, |pairs| pairs.contains(&expected))
+        .await?;
     Ok(())
 }
 

@@ -26,6 +26,9 @@ const BROWSER_OPTIONS: [&str; 10] = [
     "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE localhost, EXCLUDE 127.0.0.1",
 ];
 
+/// The folder for saved files, in the profile's.
+const DOWNLOADS: &str = "downloads";
+
 /// A running driver with an empty browser profile.
 #[derive(Debug)]
 pub struct Driver {
@@ -57,7 +60,7 @@ impl Driver {
             })
             .expect("chromedriver tells its port");
         let profile = env::temp_dir().join(format!("gramwright-{}-{name}", process::id()));
-        fs::create_dir_all(&profile).expect("a folder of its own");
+        fs::create_dir_all(profile.join(DOWNLOADS)).expect("a folder of its own");
         Self {
             process,
             port,
@@ -73,6 +76,8 @@ impl Driver {
         }
         capabilities.add_arg(&format!("--user-data-dir={}", self.profile.display()))?;
         capabilities.add_arg(&format!("--log-net-log={}", self.net_log().display()))?;
+        let prefs = serde_json::json!({ "download.default_directory": self.downloads() });
+        capabilities.add_experimental_option("prefs", prefs)?;
         capabilities.set_browser_log_level(LoggingPrefsLogLevel::All)?;
         let poller = ElementPollerWithTimeout::new(PATIENCE, BLINK);
         WebDriver::builder(format!("http://localhost:{}", self.port), capabilities)
@@ -84,6 +89,11 @@ impl Driver {
     /// The browser's log of what it asked for; complete once the browser has ended.
     pub fn net_log(&self) -> PathBuf {
         self.profile.join("net-log.json")
+    }
+
+    /// Where the browser saves files.
+    pub fn downloads(&self) -> PathBuf {
+        self.profile.join(DOWNLOADS)
     }
 }
 

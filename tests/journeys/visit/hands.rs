@@ -2,6 +2,7 @@
 
 use super::Visit;
 use std::fmt::Debug;
+use std::fs;
 use std::time::{Duration, Instant};
 use thirtyfour::TypingData;
 use thirtyfour::extensions::query::ElementQueryable;
@@ -144,6 +145,37 @@ impl Visit {
         self.wait_until(css, look, |values| values == expected)
             .await?;
         Ok(())
+    }
+
+    /// Waits for a file that the browser saves, and reads it.
+    ///
+    /// # Errors
+    /// Never; it is waited for as for anything else.
+    ///
+    /// # Panics
+    /// When there is none of this name in time.
+    pub async fn saved_file(&self, name: &str) -> WebDriverResult<String> {
+        // The browser gives a file its name when all of it is there.
+        let path = self.downloads.join(name);
+        let look = async || Ok(fs::read_to_string(&path).ok());
+        let found = self.wait_until(name, look, Option::is_some).await?;
+        Ok(found.unwrap_or_default())
+    }
+
+    /// Puts a file on the machine and gives it to a field for files.
+    ///
+    /// # Errors
+    /// When there is no such field in time.
+    ///
+    /// # Panics
+    /// When the file cannot be written.
+    pub async fn give_file(&self, css: &str, name: &str, text: &str) -> WebDriverResult<()> {
+        let path = self.downloads.join(name);
+        fs::write(&path, text).expect("a file of its own");
+        self.element(css)
+            .await?
+            .send_keys(path.to_string_lossy())
+            .await
     }
 
     /// Runs a script with one argument.

@@ -74,6 +74,7 @@ pub fn journey_in(
     let driver = Driver::start(name);
     let mut visit = Visit {
         name: name.to_owned(),
+        downloads: driver.downloads(),
         browser: runtime.block_on(driver.open_browser()).expect("a browser"),
         server: Server::start(folder, 0).expect("a served page"),
     };
@@ -117,6 +118,7 @@ pub fn journey_in(
 pub struct Visit {
     /// The browser; see thirtyfour's documentation for all it can do.
     pub browser: WebDriver,
+    downloads: PathBuf,
     name: String,
     server: Server,
 }
@@ -142,8 +144,8 @@ impl Visit {
 
     async fn wait_until_started(&self) -> WebDriverResult<()> {
         self.browser
-            .query(By::Css("html[data-started] #app > *"))
-            .desc("what the program shows in #app")
+            .query(By::Css("html[data-started] #content"))
+            .desc("what the program shows once its tables are open")
             .first()
             .await?;
         Ok(())

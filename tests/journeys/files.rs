@@ -1,0 +1,156 @@
+//! The book as a file, and what happens to files and stored texts that are no book.
+
+use crate::visit::{Visit, journey};
+use engine::book::Book;
+use gramwright_tests::demo;
+use serde_json::{Value, json};
+use thirtyfour::prelude::*;
+
+/// Named after the office of the demo book.
+fn file_name() -> String {
+    let office = demo::book().office.to_lowercase();
+    let plain = office.replace(|c: char| !c.is_alphanumeric(), "-");
+    format!("{plain}-book.json")
+}
+
+/// Makes a file that is no book out of one that is.
+type Damage = fn(&str) -> String;
+
+/// Files that are no book: name, how they came about, and what the page says of them.
+const DAMAGED: [(&str, Damage, &str); 6] = [
+    ("empty.json", |_| String::new(), "cut off"),
+    (
+        "cut.json",
+        |text| text.chars().take(text.len() / 2).collect(),
+        "cut off",
+    ),
+    ("list.json", |_| "[]".to_owned(), "compare it with a book"),
+    (
+        "newer.json",
+        |text| with(text, "/version", json!(99)),
+        "newer page",
+    ),
+    (
+        "many.json",
+        |text| with(text, "/recipes/3/servings", json!("many")),
+        "recipes[3].servings",
+    ),
+    (
+        "twice.json",
+        |text| with(text, "/recipes/1/id", json!("beef-and-bean-chili")),
+        "beef-and-bean-chili",
+    ),
+];
+
+/// The book's text with another value in one place.
+fn with(text: &str, place: &str, value: Value) -> String {
+    let mut book: Value = serde_json::from_str(text).expect("a book");
+    *book.pointer_mut(place).expect("a part of the book") = value;
+    book.to_string()
+}
+
+#[test]
+fn a_book_goes_into_a_file_and_comes_back() {
+    journey("files", async |visit| {
+        visit.open("#/about").await?;
+        visit.click("#save-file").await?;
+        let text = visit.saved_file(&file_name()).await?;
+        let saved: Book = serde_json::from_str(&text).expect("a book");
+        assert_eq!(saved, demo::book());
+
+        for (name, damage, words) in DAMAGED {
+            visit.give_file("#open-file", name, &damage(&text)).await?;
+            let problem = visit.see_words("[data-test=file-problem]", name).await?;
+            assert!(problem.contains(words), "{name}: {problem}");
+            assert!(problem.contains("nothing has changed"), "{problem}");
+            visit.see_values("#office", &[&saved.office]).await?;
+            visit.see("#undo:disabled", &["Undo"]).await?;
+        }
+        visit.screenshot("damaged").await?;
+
+        let other = with(&text, "/office", json!("Fernhill kitchen"));
+        visit.give_file("#open-file", "good.json", &other).await?;
+        visit.see_words("[data-test=told]", "good.json").await?;
+        visit.see("[data-test=file-problem]", &[]).await?;
+        visit.see_values("#office", &["Fernhill kitchen"]).await?;
+        visit.see("#save-state", &["Saved in this browser"]).await?;
+        visit.reload().await?;
+        visit.see_values("#office", &["Fernhill kitchen"]).await
+    });
+}
+
+#[test]
+fn a_stored_text_that_is_no_book_stays_until_a_person_decides() {
+    let text = r#"{"book": "torn"#;
+    journey("unreadable", async |visit| {
+        visit.open("#/about").await?;
+        store(visit, text).await?;
+        visit.reload().await?;
+        visit
+            .see_words("[data-test=save-problem]", "left as it is")
+            .await?;
+
+        visit.type_over("#office", "Fernhill kitchen").await?;
+        visit.click("#save-unreadable").await?;
+        assert_eq!(visit.saved_file("unreadable-book.json").await?, text);
+        assert_eq!(stored(visit, "gramwright.book").await?, text);
+
+        visit.click("#put-aside").await?;
+        visit.see("#save-state", &["Saved in this browser"]).await?;
+        assert_eq!(stored(visit, "gramwright.book.unreadable.1").await?, text);
+        visit.reload().await?;
+        visit.see_values("#office", &["Fernhill kitchen"]).await?;
+        visit.see("[data-test=save-problem]", &[]).await
+    });
+}
+
+#[test]
+fn two_tabs_do_not_overwrite_each_other() {
+    journey("tabs", async |visit| {
+        visit.open("#/about").await?;
+        let first = visit.browser.window().await?;
+        let second = visit.browser.new_tab().await?;
+        visit.browser.switch_to_window(second).await?;
+        visit.open("#/about").await?;
+        visit.type_over("#office", "Second kitchen").await?;
+        visit.see("#save-state", &["Saved in this browser"]).await?;
+
+        visit.browser.switch_to_window(first).await?;
+        visit.type_over("#office", "First kitchen").await?;
+        visit
+            .see_words("[data-test=save-problem]", "Another tab")
+            .await?;
+        visit.see("#save-state", &["Not saved"]).await?;
+        assert!(
+            stored(visit, "gramwright.book")
+                .await?
+                .contains("Second kitchen")
+        );
+        visit.click("#take-other").await?;
+        visit.see_values("#office", &["Second kitchen"]).await?;
+        visit.click("#undo").await?;
+        visit.see_values("#office", &["First kitchen"]).await?;
+        visit.see("#save-state", &["Saved in this browser"]).await?;
+        assert!(
+            stored(visit, "gramwright.book")
+                .await?
+                .contains("First kitchen")
+        );
+        Ok(())
+    });
+}
+
+async fn store(visit: &Visit, text: &str) -> WebDriverResult<()> {
+    visit
+        .ask(
+            "localStorage.setItem('gramwright.book', arguments[0])",
+            text,
+        )
+        .await
+}
+
+async fn stored(visit: &Visit, key: &str) -> WebDriverResult<String> {
+    visit
+        .ask("return localStorage.getItem(arguments[0])", key)
+        .await
+}
