@@ -29,6 +29,7 @@ use crate::uncertainty::Evidence;
 use crate::yields::{BasisWords, Treatments, TrimYields, YieldTable};
 use nutrient_data::format::AssetError;
 use nutrient_data::{kitchen, rules};
+use std::collections::BTreeSet;
 use std::fmt;
 use std::sync::Arc;
 
@@ -199,6 +200,17 @@ impl Reference {
             self.week_rules = self.week_rules.and_own(text)?;
         }
         Ok(self)
+    }
+
+    /// The switches by which an office settles how it reads the rules, by name.
+    pub fn switches(&self) -> Vec<String> {
+        let names: BTreeSet<&str> = self
+            .specifications
+            .switches()
+            .chain(self.meal_patterns.switches())
+            .chain(self.week_rules.switches())
+            .collect();
+        names.into_iter().map(str::to_owned).collect()
     }
 
     /// Follows the readings of the rules that an office has chosen.

@@ -152,6 +152,12 @@ impl<T: Dated + DeserializeOwned> DatedTable<T> {
         &self.rows
     }
 
+    /// The switches that rows ask about.
+    pub fn switches(&self) -> impl Iterator<Item = &str> {
+        let conditions = self.rows.iter().filter_map(Dated::only_when);
+        conditions.map(|condition| condition.switch.as_str())
+    }
+
     /// The rows in force on a day.
     pub fn in_force(&self, date: Date) -> impl Iterator<Item = &T> {
         self.rows

@@ -172,6 +172,11 @@ impl MealPatterns {
         self.0.and_own("own meal patterns", text).map(Self)
     }
 
+    /// The switches that rows ask about.
+    pub fn switches(&self) -> impl Iterator<Item = &str> {
+        self.0.switches()
+    }
+
     /// The same table with the switches as an office has set them.
     pub fn with(self, switches: Switches) -> Self {
         Self(self.0.with(switches))

@@ -141,6 +141,11 @@ impl Specifications {
         self.0.and_own("own dietary limits", text).map(Self)
     }
 
+    /// The switches that rows ask about.
+    pub fn switches(&self) -> impl Iterator<Item = &str> {
+        self.0.switches()
+    }
+
     /// The same table with the switches as an office has set them.
     pub fn with(self, switches: Switches) -> Self {
         Self(self.0.with(switches))
@@ -218,6 +223,8 @@ mod tests {
         let table = Specifications::from_csv(nutrient_data::rules::DIETARY_SPECIFICATIONS).unwrap();
         let mut off = Switches::default();
         off.set("whole milk act", false);
+        assert!(table.switches().all(|switch| switch == "whole milk act"));
+        assert!(table.switches().next().is_some());
         let lunch = Service {
             kind: MealKind::Lunch,
             group: GradeGroup("K-5".into()),

@@ -13,6 +13,8 @@ pub enum Action {
     Open(Saved),
     /// Name the office whose book it is.
     Office(String),
+    /// Follow a reading of the rules, or do not.
+    Switch(String, bool),
     /// Add a recipe; its id is made unique.
     AddRecipe(Recipe),
     /// Take a recipe out of the book.

@@ -107,6 +107,9 @@ impl Desk {
             Action::Undo | Action::Redo => {}
             Action::Open(saved) => *contents = saved.into(),
             Action::Office(office) => Rc::make_mut(&mut contents.rest).office = office,
+            Action::Switch(switch, on) => {
+                Rc::make_mut(&mut contents.rest).switches.set(&switch, on);
+            }
             Action::AddRecipe(recipe) => contents.add_recipe(recipe),
             Action::RemoveRecipe(id) => {
                 contents.recipes.retain(|recipe| recipe.id != id);

@@ -1,5 +1,6 @@
 //! The Nutrition Facts panel of a recipe.
 
+mod claims;
 mod options;
 mod panel;
 mod words;
@@ -7,6 +8,7 @@ mod words;
 use crate::page::{use_page, use_title};
 use crate::route::Route;
 use crate::words::title_or_untitled;
+use engine::claims::ClaimOptions;
 use engine::label::{PanelOptions, nutrition_facts};
 use engine::recipe::RecipeId;
 use options::OptionsField;
@@ -25,6 +27,7 @@ pub struct FactsViewProps {
 pub fn FactsView(props: &FactsViewProps) -> Html {
     let page = use_page();
     let options = use_state(PanelOptions::default);
+    let food = use_state(ClaimOptions::default);
     let title = page
         .contents()
         .recipe(&props.id)
@@ -57,6 +60,10 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
         let options = options.clone();
         Callback::from(move |changed| options.set(changed))
     };
+    let on_claim = {
+        let food = food.clone();
+        Callback::from(move |changed| food.set(changed))
+    };
     html! {
         <div class="facts-view">
             { back }
@@ -79,6 +86,7 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
                             drop(gloo::utils::window().print());
                         })}>{ words::PRINT }</button>
                     </section>
+                    { claims::claims(analysis, &page.tables.reference.claims, &food, &on_claim) }
                 </div>
             </div>
         </div>

@@ -8,8 +8,10 @@ mod glance;
 mod head;
 mod index;
 mod lines;
+mod nurse;
 mod nutrients;
 mod phrases;
+mod portion;
 mod reading;
 mod safety;
 mod settle;
@@ -32,7 +34,9 @@ use figures::Figures;
 use glance::Glance;
 use head::Head;
 use lines::Lines;
+use nurse::Nurse;
 use nutrients::Nutrients;
+use portion::Portion;
 use safety::Safety;
 use settle::Settle;
 use sheet::RecipeSheet;
@@ -125,8 +129,10 @@ pub fn RecipeView(props: &RecipeViewProps) -> Html {
             <p class="back"><a href={Route::Recipes.fragment()}>{ words::ALL_RECIPES }</a></p>
             <h1 class="for-readers">{ title_or_untitled(&recipe.title) }</h1>
             <div class="recipe-columns">
+                { ways(&page, &recipe) }
                 <article class="card">
                     <Head ..card.clone() />
+                    <Portion ..card.clone() />
                     <Lines recipe={recipe.clone()} study={study.clone()} edit={edit.clone()}
                         open={*open} set_open={set_open.clone()} />
                     <Settle recipe={recipe.clone()} study={study.clone()} {set_open} />
@@ -139,10 +145,10 @@ pub fn RecipeView(props: &RecipeViewProps) -> Html {
                         on_choose={choose.clone()} />
                     <Credits ..card.clone() />
                     <Safety ..card.clone() />
+                    <Nurse study={study.clone()} />
                 </div>
                 <Nutrients {study} on_choose={choose} />
             </div>
-            { ways(&page, &recipe) }
             <RecipeSheet ..card />
         </div>
     }

@@ -241,5 +241,34 @@ pub const CREDIT_LINES: &str = "How each line counts";
 
 /// Where the rule behind a credit stands.
 pub fn credit_rule(rule: &CitedRule) -> String {
-    format!(" ({}, {})", rule.paragraph, rule.status)
+    match rule.paragraph.as_str() {
+        "" => format!(" ({})", rule.status),
+        paragraph => format!(" ({paragraph}, {})", rule.status),
+    }
+}
+
+pub const PORTION: &str = "The batch, and how servings are taken from it";
+pub const FINISHED_WEIGHT: &str = "Weight of the finished batch";
+pub const SERVINGS_FOLLOW: &str = "Servings";
+pub const AS_STATED: &str = "as stated above";
+pub const BY_WEIGHT: &str = "by the weight of one";
+pub const BY_VOLUME: &str = "by the volume of one";
+pub const BY_COUNT: &str = "by pieces";
+pub const ONE_SERVING: &str = "One serving";
+pub const WHOLE_BATCH: &str = "Whole batch";
+pub const MILLILITRES: &str = "ml";
+pub const PIECES: &str = "pieces";
+
+/// What stands in for the weight of the batch.
+pub fn ingredients_weigh(grams: &str) -> String {
+    format!("Not measured: the ingredients’ {grams} g stand in for it.")
+}
+
+pub const CARBOHYDRATE_COUNT: &str = "Carbohydrate count, for the school nurse";
+pub const CARBOHYDRATE: &str = "Carbohydrate in one serving";
+pub const OF_IT_FIBRE: &str = "of it fiber";
+
+/// Servings that follow from the size of one.
+pub fn makes(servings: &str) -> String {
+    format!("The batch makes {servings} servings of this size.")
 }

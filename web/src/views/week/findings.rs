@@ -113,8 +113,8 @@ fn FindingRow(props: &FindingRowProps) -> Html {
                 <div><dt>{ words::COVERAGE }</dt><dd>{ &requirement.known }</dd></div>
                 <div class="finding-where"><dt>{ words::CITATION }</dt><dd>
                     { &requirement.paragraph }
-                    if requirement.from_memory {
-                        <span class="problem">{ " " }{ words::FROM_MEMORY }</span>
+                    if let Some(doubt) = &requirement.doubt {
+                        <span class="problem">{ " " }{ doubt }</span>
                     }
                 </dd></div>
             </dl>

@@ -6,6 +6,7 @@ mod findings;
 mod index;
 mod meal;
 mod offer;
+mod readings;
 mod requirement;
 mod sheet;
 mod strip;
@@ -67,7 +68,7 @@ pub fn WeekView(props: &WeekViewProps) -> Html {
         <div class="week">
             <p class="back"><a href={Route::Weeks.fragment()}>{ words::ALL_WEEKS }</a></p>
             <h1 class="for-readers">{ title_or_untitled(&week.title) }</h1>
-            { head(week, &edit) }
+            { head(&page, week, &edit) }
             <Strip study={study.clone()} />
             <h2 class="for-readers">{ words::PLAN }</h2>
             <div class="week-days">
@@ -80,14 +81,14 @@ pub fn WeekView(props: &WeekViewProps) -> Html {
                 </div>
             </div>
             <FindingsView week={week.clone()} {study} />
-            { ways(&page, week) }
+            <readings::Readings />
             <sheet::WeekSheet week={week.clone()} />
         </div>
     }
 }
 
 /// Title and first day.
-fn head(week: &Rc<Week>, edit: &Edit) -> Html {
+fn head(page: &Page, week: &Rc<Week>, edit: &Edit) -> Html {
     let title = edit.reform(|event: InputEvent| {
         WeekEdit::Title(event.target_unchecked_into::<HtmlInputElement>().value())
     });
@@ -115,6 +116,7 @@ fn head(week: &Rc<Week>, edit: &Edit) -> Html {
                     <input id="week-start" type="date" value={first.to_string()} onchange={start} />
                 </span>
             }
+            { ways(page, week) }
         </div>
     }
 }

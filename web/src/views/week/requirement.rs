@@ -12,9 +12,6 @@ use engine::reference::{ServiceStudy, SureFinding};
 use engine::rules::{Basis, Bound};
 use engine::week::Date;
 
-/// Status of figures that were read in their source.
-const VERIFIED: &str = "verified";
-
 /// One requirement of one service.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Requirement {
@@ -32,8 +29,8 @@ pub struct Requirement {
     pub known: String,
     /// Where it stands.
     pub paragraph: String,
-    /// Whether the limit itself was never read in its source.
-    pub from_memory: bool,
+    /// How sure the limit itself is, where it was not read in its source.
+    pub doubt: Option<String>,
     /// The days, where each day has to keep it.
     pub days: Vec<DayOf>,
     /// What carries the figure.
@@ -127,7 +124,7 @@ fn on_average(sure: &SureFinding) -> Requirement {
         verdict: finding.verdict,
         known: known.join(", "),
         paragraph: rule.paragraph.clone(),
-        from_memory: rule.status != VERIFIED,
+        doubt: words::doubt(&rule.status),
         days: Vec::new(),
         carried: Carried::ByNutrient(rule.nutrient),
     }
@@ -216,7 +213,7 @@ fn on_offer(findings: &[&PatternFinding]) -> Requirement {
             (false, None) => String::new(),
         },
         paragraph: rule.paragraph.clone(),
-        from_memory: rule.status != VERIFIED,
+        doubt: words::doubt(&rule.status),
         days,
         carried: Carried::By(carried(findings)),
     }

@@ -55,7 +55,6 @@ pub const RECIPE: &str = "Recipe";
 pub const AMOUNT: &str = "In the average meal";
 pub const SHARE: &str = "Share";
 pub const UNKNOWN: &str = "unknown";
-pub const FROM_MEMORY: &str = "figure from memory: check it before relying on it";
 pub const AVERAGES: &str = "Calories, fat and sodium are limited in the week’s average meal; no day has to keep them by \
      itself. Of what is offered, the smallest meal counts that a student can choose.";
 pub const OF_AVERAGE_MEAL: &str = "The average meal";
@@ -218,4 +217,27 @@ pub const PER_SERVING: &str = "In one serving";
 /// How many requirements are not met besides those that are named.
 pub fn and_more(count: usize) -> String {
     format!("and {count} more not met")
+}
+
+pub const READINGS: &str = "Rules that can be read in two ways";
+pub const READINGS_HINT: &str = "Where a rule has changed or is not settled, choose the reading that your State agency follows.";
+
+/// A reading of the rules, by its name in the tables.
+pub fn switch(name: &str) -> String {
+    match name {
+        "whole milk act" => "Follow the Whole Milk for Healthy Kids Act of 2025 at lunch: whole and \
+             reduced-fat milk may be offered, and the fat of fluid milk is left out of the saturated fat test"
+            .to_owned(),
+        name => format!("Follow “{name}”"),
+    }
+}
+
+/// How sure a limit is, by its status in the tables; nothing where it was read
+/// in its source.
+pub fn doubt(status: &str) -> Option<String> {
+    match status {
+        "verified" => None,
+        "from memory" => Some("figure from memory: check it before relying on it".to_owned()),
+        status => Some(format!("({status})")),
+    }
 }
