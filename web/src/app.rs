@@ -115,7 +115,9 @@ fn view(route: &Route) -> Html {
         Route::Recipe(id) => {
             html! { <views::recipe::RecipeView id={id.clone()} key={id.0.clone()} /> }
         }
-        Route::Facts(id) => html! { <views::facts::FactsView id={id.clone()} /> },
+        Route::Facts(id) => {
+            html! { <views::facts::FactsView id={id.clone()} key={id.0.clone()} /> }
+        }
         Route::Weeks => html! { <views::week::WeekIndex /> },
         Route::Week(id) => html! { <views::week::WeekView id={id.clone()} key={id.0.clone()} /> },
         Route::About => html! { <views::about::About /> },

@@ -38,6 +38,41 @@ pub fn signed(value: Decimal, digits: Digits) -> String {
     }
 }
 
+/// A figure without superfluous digits: at most so many decimals, and no
+/// trailing zeros.
+pub fn short(value: Decimal, most: Digits) -> String {
+    group(round_half_up(value, most)).replace('-', "−")
+}
+
+/// How far a figure with this many decimals may be off: "± 14"; "± less than
+/// 1" where it would print as nought.
+pub fn plus_minus(value: Decimal, digits: Digits) -> String {
+    if !value.is_zero() && round_half_up(value, digits).is_zero() {
+        return format!("± less than {}", Decimal::new(1, digits.0));
+    }
+    format!("± {}", number(value, digits))
+}
+
+/// An amount as cups and ounces are written: "3/4", "1 1/2", "0.33".
+pub fn eighths(value: Decimal) -> String {
+    let whole = value.trunc();
+    let parts = (value - whole) * Decimal::from(8);
+    if !parts.fract().is_zero() || value.is_sign_negative() {
+        return stated(value);
+    }
+    let share = match parts.trunc().normalize().to_string().as_str() {
+        "0" => return group(whole),
+        "2" => "1/4".to_owned(),
+        "4" => "1/2".to_owned(),
+        "6" => "3/4".to_owned(),
+        odd => format!("{odd}/8"),
+    };
+    match whole.is_zero() {
+        true => share,
+        false => format!("{} {share}", group(whole)),
+    }
+}
+
 /// A weight as it stands beside a line: whole grams from 100 g on, tenths
 /// below.
 pub fn grams(weight: Grams) -> String {
@@ -110,6 +145,46 @@ mod tests {
             ("-0.4", 0, "0"),
         ] {
             assert_eq!(number(dec(value), Digits(digits)), printed, "{value}");
+        }
+    }
+
+    #[test]
+    fn long_figures_are_cut_short() {
+        for (value, most, printed) in [
+            ("5443.108", 3, "5,443.108"),
+            ("28.349523125", 4, "28.3495"),
+            ("3.000", 2, "3"),
+            ("-0.5", 2, "−0.5"),
+        ] {
+            assert_eq!(short(dec(value), Digits(most)), printed, "{value}");
+        }
+    }
+
+    #[test]
+    fn a_small_tolerance_is_not_none() {
+        for (value, digits, printed) in [
+            ("41.4", 0, "± 41"),
+            ("0.26", 1, "± 0.3"),
+            ("0.2", 0, "± less than 1"),
+            ("0.004", 2, "± less than 0.01"),
+            ("0", 1, "± 0.0"),
+        ] {
+            assert_eq!(plus_minus(dec(value), Digits(digits)), printed, "{value}");
+        }
+    }
+
+    #[test]
+    fn cups_and_ounces_are_written_as_fractions() {
+        for (value, printed) in [
+            ("0", "0"),
+            ("0.125", "1/8"),
+            ("0.5", "1/2"),
+            ("0.750", "3/4"),
+            ("1.25", "1 1/4"),
+            ("2", "2"),
+            ("2.03", "2.03"),
+        ] {
+            assert_eq!(eighths(dec(value)), printed, "{value}");
         }
     }
 

@@ -156,6 +156,23 @@ impl Tables {
         }
     }
 
+    /// The same tables with more about the foods, which changes no recipe's
+    /// figures: what was found out about recipes is kept.
+    fn with_reference(&self, reference: Reference) -> Self {
+        let studies = self.studies.borrow();
+        let kept = Studies {
+            recipes: studies.recipes.clone(),
+            book: studies.book.clone(),
+            of_recipes: studies.of_recipes.clone(),
+            of_kept: studies.of_kept.clone(),
+            of_weeks: BTreeMap::new(),
+        };
+        Self {
+            reference,
+            studies: RefCell::new(kept),
+        }
+    }
+
     /// What is found out about a recipe of the book.
     pub fn study(&self, recipe: &Rc<Recipe>, contents: &Contents) -> StudiedRecipe {
         let studies = &mut *self.studies.borrow_mut();
@@ -268,7 +285,7 @@ pub async fn with_provenance(tables: &Tables) -> Result<Rc<Tables>, String> {
     let bytes = fetch(PROVENANCE).await?;
     let reference = tables.reference.clone().with_provenance(&bytes);
     let reference = reference.map_err(|error| error.to_string())?;
-    Ok(Rc::new(Tables::new(reference)))
+    Ok(Rc::new(tables.with_reference(reference)))
 }
 
 async fn fetch(address: &str) -> Result<Vec<u8>, String> {

@@ -106,6 +106,11 @@ pub fn no_number(text: &str) -> String {
     format!("“{text}” is not a number: write digits, as in 250 or 2.5")
 }
 
+/// Label of the choice of a unit beside a field.
+pub fn unit_of(label: &str) -> String {
+    format!("Unit of: {label}")
+}
+
 /// A number that is too small.
 pub fn below(text: &str, least: &str) -> String {
     format!("{text} is too little: write {least} or more")

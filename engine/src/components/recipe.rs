@@ -162,6 +162,11 @@ impl RecipeCredits {
         })
     }
 
+    /// What a part credits in one serving, not rounded.
+    pub fn in_a_serving(&self, part: &PartCredit) -> Decimal {
+        part.amount / self.servings.servings()
+    }
+
     /// The fluid milk in a serving that is served as milk: food and grams.
     /// Milk that is too little to credit is an ingredient, not fluid milk.
     pub fn fluid_milk(&self, definitions: &CreditDefinitions) -> Vec<(FoodId, Grams)> {

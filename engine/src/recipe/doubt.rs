@@ -71,3 +71,18 @@ pub enum Doubt {
     /// Ounces are weight; the food is also measured by the fluid ounce.
     OuncesTakenAsWeight,
 }
+
+impl Doubt {
+    /// True for a doubt about what the words say, false for one about the food
+    /// that they were matched with or its measures.
+    pub const fn is_about_the_words(&self) -> bool {
+        matches!(
+            self,
+            Self::Approximate
+                | Self::RangeMiddleUsed { .. }
+                | Self::OptionalCounted
+                | Self::MoreNotCounted
+                | Self::OffersChoice { .. }
+        )
+    }
+}

@@ -9,7 +9,7 @@ use crate::book::Book;
 use crate::components::{CreditLine, RecipeCredits, credit_recipe};
 use crate::foods::{FoodMatch, FoodMatcher};
 use crate::recipe::{
-    ReadLine, Recipe, RecipeId, RecipeLine, Route, ServingSize, WeighedLine, read_lines,
+    Doubt, ReadLine, Recipe, RecipeId, RecipeLine, Route, ServingSize, WeighedLine, read_lines,
 };
 use crate::units::{Grams, Servings};
 use rust_decimal::Decimal;
@@ -228,7 +228,7 @@ impl Reference {
         &self,
         book: &'a Book,
         index: usize,
-        read: ReadLine,
+        mut read: ReadLine,
         line: &RecipeLine,
         named: Result<&'a Recipe, SubRecipeProblem>,
         path: &mut Vec<&'a Recipe>,
@@ -237,6 +237,8 @@ impl Reference {
             let parts = self.parts_of(book, recipe, &read, line, path)?;
             Ok((recipe.id.clone(), parts))
         });
+        // No food is meant, so there is no doubt which.
+        read.doubts.retain(Doubt::is_about_the_words);
         let mut study = LineStudy {
             recipe: None,
             edible: None,

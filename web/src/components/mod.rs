@@ -6,6 +6,7 @@ mod header;
 mod number_field;
 mod picker;
 mod select;
+mod unit_field;
 mod verdict;
 
 pub use bar::Bar;
@@ -14,4 +15,5 @@ pub use header::Header;
 pub use number_field::NumberField;
 pub use picker::{Pick, Picker};
 pub use select::Select;
+pub use unit_field::{MASSES, Measured, UnitField, VOLUMES};
 pub use verdict::VerdictMark;

@@ -5,6 +5,7 @@ use super::treat::Treat;
 use super::{Edit, phrases, words};
 use crate::components::{NumberField, Pick, Picker};
 use crate::page::{Page, focus, use_page};
+use crate::route::Route;
 use crate::state::RecipeEdit;
 use crate::tables::StudiedRecipe;
 use engine::foods::FoodId;
@@ -102,6 +103,11 @@ pub fn CorrectionPanel(props: &CorrectionPanelProps) -> Html {
                     </button>
                 </p>
             }
+            if let Some(id) = &of.recipe {
+                <p><a href={Route::Recipe(id.clone()).fragment()} data-test="open-recipe">
+                    { words::OPEN_RECIPE }
+                </a></p>
+            }
             { weight(&written.correction, &correct) }
             if !steps.is_empty() { <p class="note">{ words::weighed(&steps) }</p> }
             { measures(&page, of.read.food) }
@@ -156,12 +162,12 @@ fn picked(key: &str) -> Change {
     })
 }
 
-/// Foods and recipes for what is typed.
-fn offers(page: &Page, typed: &str) -> Vec<Pick> {
+/// Foods for what is typed.
+pub fn food_picks(page: &Page, typed: &str) -> Vec<Pick> {
     let reference = &page.tables.reference;
     let mut hits = reference.own_search.search(typed, OFFERED);
     hits.extend(reference.search.search(typed, OFFERED));
-    let foods = hits.into_iter().filter_map(|hit| {
+    let picks = hits.into_iter().filter_map(|hit| {
         let food = reference.foods.food(hit.food)?;
         Some(Pick {
             key: food.id.to_string().into(),
@@ -174,6 +180,11 @@ fn offers(page: &Page, typed: &str) -> Vec<Pick> {
                 .into(),
         })
     });
+    picks.collect()
+}
+
+/// Foods and recipes for what is typed.
+fn offers(page: &Page, typed: &str) -> Vec<Pick> {
     let is_typed = !typed.trim().is_empty();
     let recipes = super::find(&page.contents().recipes, typed)
         .filter(|_| is_typed)
@@ -183,5 +194,5 @@ fn offers(page: &Page, typed: &str) -> Vec<Pick> {
             name: recipe.title.clone().into(),
             note: words::A_RECIPE.into(),
         });
-    foods.chain(recipes).collect()
+    food_picks(page, typed).into_iter().chain(recipes).collect()
 }

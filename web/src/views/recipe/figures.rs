@@ -1,6 +1,7 @@
 //! The figures of one serving, large, and how they changed since the card was
 //! last kept.
 
+use super::sure::{self, Amounts};
 use super::words;
 use crate::format;
 use crate::page::use_page;
@@ -23,6 +24,10 @@ pub struct FiguresProps {
     pub study: StudiedRecipe,
     /// The same of the card as last kept, where it was another.
     pub before: Option<StudiedRecipe>,
+    /// The amounts of a serving with their uncertainty.
+    pub amounts: Rc<Amounts>,
+    /// Told of the nutrient whose origin is wanted.
+    pub on_open: Callback<NutrientId>,
 }
 
 /// One of the large figures.
@@ -97,7 +102,7 @@ pub fn Figures(props: &FiguresProps) -> Html {
             } else {
                 <p class="serving">{ serving(props, analysis) }</p>
                 <dl class="big-figures">
-                    { for FIGURES.iter().map(|one| figure(analysis, before, one)) }
+                    { for FIGURES.iter().map(|one| figure(props, analysis, before, one)) }
                 </dl>
                 <p class="note">{ words::uncounted(analysis.unknown_lines.len()) }</p>
             }
@@ -138,7 +143,16 @@ pub fn difference(
     Some(format::signed(by, figure.digits))
 }
 
-fn figure(analysis: &RecipeAnalysis, before: Option<&RecipeAnalysis>, of: &BigFigure) -> Html {
+fn figure(
+    props: &FiguresProps,
+    analysis: &RecipeAnalysis,
+    before: Option<&RecipeAnalysis>,
+    of: &BigFigure,
+) -> Html {
+    let nutrient = of.nutrient;
+    let amount = props.amounts.get(&nutrient);
+    let off = amount.and_then(|amount| sure::plus_minus(amount, of.digits));
+    let open = props.on_open.reform(move |_: MouseEvent| nutrient);
     let sum = analysis.per_serving(of.nutrient);
     let shown = |sum: Option<PartialSum>| {
         let known = sum.and_then(|sum| format::known(&sum, of.digits));
@@ -159,9 +173,14 @@ fn figure(analysis: &RecipeAnalysis, before: Option<&RecipeAnalysis>, of: &BigFi
             <dt>{ of.name }</dt>
             <dd class={classes!("big", (!is_known).then_some("big-unknown"))}
                 data-test={format!("figure-{}", of.key)}>
-                { shown(sum) }
-                if is_known && !of.unit.is_empty() { <small>{ " " }{ of.unit }</small> }
+                <button type="button" class="as-text" title={words::open_origin(of.name)} onclick={open}>
+                    { shown(sum) }
+                    if is_known && !of.unit.is_empty() { <small>{ " " }{ of.unit }</small> }
+                </button>
             </dd>
+            if let Some(off) = off {
+                <dd class="note" data-test={format!("off-{}", of.key)}>{ off }{ " " }{ of.unit }</dd>
+            }
             if let Some(change) = change {
                 <dd class="change" data-test={format!("change-{}", of.key)}>{ change }</dd>
             }

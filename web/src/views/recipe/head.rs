@@ -2,7 +2,9 @@
 
 use super::{CardProps, words};
 use crate::components::NumberField;
+use crate::format;
 use crate::state::RecipeEdit;
+use engine::exact::Digits;
 use engine::units::Servings;
 use rust_decimal::Decimal;
 use web_sys::HtmlInputElement;
@@ -10,6 +12,15 @@ use yew::prelude::*;
 
 /// Id of the field of the title.
 pub const TITLE_FIELD: &str = "title";
+
+/// The number of servings, also where it follows from their size.
+pub fn servings_of(card: &CardProps) -> String {
+    let analysis = card.study.analysis.as_ref();
+    analysis.map_or_else(
+        |_| crate::words::UNKNOWN.to_owned(),
+        |analysis| format::short(analysis.servings.servings(), Digits(2)),
+    )
+}
 
 /// The head of the card.
 #[component]
@@ -31,8 +42,15 @@ pub fn Head(props: &CardProps) -> Html {
                     oninput={text(RecipeEdit::Title)} />
             </span>
             <span class="card-servings">
-                <NumberField id="servings" label={words::SERVINGS}
-                    value={Some(recipe.servings.servings())} on_change={servings} />
+                if recipe.serving_size.is_none() {
+                    <NumberField id="servings" label={words::SERVINGS}
+                        value={Some(recipe.servings.servings())} on_change={servings} />
+                } else {
+                    <span class="field">
+                        <span class="note">{ words::MAKES }</span>
+                        <span data-test="servings-by-size">{ servings_of(props) }</span>
+                    </span>
+                }
                 <span class="field">
                     <label for="serving-words">{ words::SERVING_WORDS }</label>
                     <input id="serving-words" type="text" autocomplete="off"

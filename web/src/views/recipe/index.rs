@@ -6,8 +6,10 @@ use crate::format;
 use crate::page::{Page, use_page};
 use crate::route::Route;
 use crate::state::Action;
+use crate::tables::StudiedRecipe;
 use crate::words::{UNKNOWN, title_or_untitled};
 use engine::components::BeansRole;
+use engine::exact::Digits;
 use engine::recipe::{Recipe, RecipeId};
 use engine::units::Servings;
 use rust_decimal::Decimal;
@@ -99,6 +101,15 @@ pub fn RecipeIndex() -> Html {
     }
 }
 
+/// As entered, or as it follows from the size of a serving.
+fn servings(recipe: &Recipe, study: &StudiedRecipe) -> String {
+    let servings = match &study.analysis {
+        Ok(analysis) => analysis.servings,
+        Err(_) => recipe.servings,
+    };
+    format::short(servings.servings(), Digits(2))
+}
+
 fn row(page: &Page, recipe: &Rc<Recipe>) -> Html {
     let study = page.tables.study(recipe, page.contents());
     let known = |figure: &BigFigure| {
@@ -113,7 +124,7 @@ fn row(page: &Page, recipe: &Rc<Recipe>) -> Html {
                 </a>
             </th>
             <td class="number" data-label={words::COLUMN_SERVINGS}>
-                { format::group(recipe.servings.servings()) }
+                { servings(recipe, &study) }
             </td>
             { for FIGURES.iter().map(|figure| html! {
                 <td class="number" data-label={figure.name}>

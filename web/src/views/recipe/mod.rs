@@ -1,6 +1,8 @@
 //! Recipes: the list, and the card with its readings and figures.
 
+mod batch;
 mod carriers;
+mod cooked;
 mod correction;
 mod credits;
 mod figures;
@@ -8,15 +10,15 @@ mod glance;
 mod head;
 mod index;
 mod lines;
-mod nurse;
 mod nutrients;
 mod phrases;
-mod portion;
 mod reading;
 mod safety;
 mod settle;
 mod sheet;
+mod sure;
 mod treat;
+mod within;
 mod words;
 
 pub use index::{RecipeIndex, find};
@@ -26,6 +28,7 @@ use crate::route::Route;
 use crate::state::{Action, RecipeEdit};
 use crate::tables::StudiedRecipe;
 use crate::words::title_or_untitled;
+use batch::Batch;
 use carriers::Carriers;
 use credits::Credits;
 use engine::foods::NutrientId;
@@ -34,14 +37,14 @@ use figures::Figures;
 use glance::Glance;
 use head::Head;
 use lines::Lines;
-use nurse::Nurse;
 use nutrients::Nutrients;
-use portion::Portion;
 use safety::Safety;
 use settle::Settle;
 use sheet::RecipeSheet;
 use std::rc::Rc;
+use sure::{Carbohydrate, OriginSlip, use_amounts};
 use web_sys::HtmlTextAreaElement;
+use within::Within;
 use yew::prelude::*;
 
 /// How a part of the view changes its recipe.
@@ -77,35 +80,48 @@ pub struct RecipeViewProps {
 #[component]
 pub fn RecipeView(props: &RecipeViewProps) -> Html {
     let page = use_page();
+    match page.contents().recipe(&props.id) {
+        Some(recipe) => html! { <Card recipe={recipe.clone()} /> },
+        None => not_in_book(&props.id),
+    }
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct CardOf {
+    recipe: Rc<Recipe>,
+}
+
+/// The card of a recipe of the book, and its figures.
+#[component]
+fn Card(props: &CardOf) -> Html {
+    let page = use_page();
     // The line whose reading is open for correction.
     let open = use_state(|| None::<usize>);
     let nutrient = use_state(|| NutrientId::SODIUM);
-    let recipe = page.contents().recipe(&props.id).cloned();
-    let is_blank = recipe
-        .as_ref()
-        .is_some_and(|recipe| recipe.lines.is_empty());
+    // The nutrient whose origin is shown.
+    let origin = use_state(|| None::<NutrientId>);
+    use_effect_with((), {
+        let evidence = page.evidence.clone();
+        move |()| evidence.ask()
+    });
+    let recipe = &props.recipe;
+    let is_blank = recipe.lines.is_empty();
     use_effect_with((), move |()| {
         // A new card is written from its title on.
         if is_blank {
             focus_and_mark(head::TITLE_FIELD);
         }
     });
-    use_title(
-        recipe
-            .as_ref()
-            .map_or("", |recipe| title_or_untitled(&recipe.title)),
-    );
-    let Some(recipe) = recipe else {
-        return not_in_book(&props.id);
-    };
-    let study = page.tables.study(&recipe, page.contents());
+    use_title(title_or_untitled(&recipe.title));
+    let study = page.tables.study(recipe, page.contents());
+    let amounts = use_amounts(&study);
     let kept = page
         .contents()
-        .kept(&props.id)
-        .filter(|kept| **kept != recipe);
+        .kept(&recipe.id)
+        .filter(|kept| *kept != recipe);
     let before = kept.map(|kept| page.tables.study_kept(kept, page.contents()));
     let edit: Edit = {
-        let (page, id) = (page.clone(), props.id.clone());
+        let (page, id) = (page.clone(), recipe.id.clone());
         Callback::from(move |edit| page.act(Action::Recipe(id.clone(), edit)))
     };
     let choose = {
@@ -124,31 +140,47 @@ pub fn RecipeView(props: &RecipeViewProps) -> Html {
         let open = open.clone();
         Callback::from(move |line| open.set(line))
     };
+    let set_origin = {
+        let origin = origin.clone();
+        Callback::from(move |nutrient| origin.set(nutrient))
+    };
+    let on_open = set_origin.reform(Some);
+    let put_away = set_origin.reform(|()| None);
     html! {
         <div class="recipe">
             <p class="back"><a href={Route::Recipes.fragment()}>{ words::ALL_RECIPES }</a></p>
             <h1 class="for-readers">{ title_or_untitled(&recipe.title) }</h1>
             <div class="recipe-columns">
-                { ways(&page, &recipe) }
+                { ways(&page, recipe) }
                 <article class="card">
                     <Head ..card.clone() />
-                    <Portion ..card.clone() />
+                    <Batch ..card.clone() />
                     <Lines recipe={recipe.clone()} study={study.clone()} edit={edit.clone()}
                         open={*open} set_open={set_open.clone()} />
                     <Settle recipe={recipe.clone()} study={study.clone()} {set_open} />
-                    { method(&recipe, &edit) }
+                    <Within ..card.clone() />
+                    { method(recipe, &edit) }
                     <Glance study={study.clone()} before={before.clone()} />
                 </article>
                 <div class="beside">
-                    <Figures recipe={recipe.clone()} study={study.clone()} {before} />
+                    <Figures recipe={recipe.clone()} study={study.clone()} {before}
+                        amounts={amounts.clone()} on_open={on_open.clone()} />
                     <Carriers recipe={recipe.clone()} study={study.clone()} nutrient={*nutrient}
                         on_choose={choose.clone()} />
-                    <Credits ..card.clone() />
+                    <Carbohydrate study={study.clone()} serving={recipe.serving_words.clone()}
+                        on_open={on_open.clone()} />
                     <Safety ..card.clone() />
-                    <Nurse study={study.clone()} />
                 </div>
-                <Nutrients {study} on_choose={choose} />
+                <div class="below">
+                    <Credits ..card.clone() />
+                    <Nutrients study={study.clone()} {amounts} on_choose={choose}
+                        on_open={on_open.clone()} />
+                </div>
             </div>
+            if let Some(nutrient) = *origin {
+                <OriginSlip recipe={recipe.clone()} {study} {nutrient} on_choose={on_open}
+                    close={put_away} />
+            }
             <RecipeSheet ..card />
         </div>
     }

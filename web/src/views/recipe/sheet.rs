@@ -1,7 +1,10 @@
 //! The recipe as a sheet of paper.
 
+use super::credits::CreditSheet;
 use super::figures::FIGURES;
+use super::head::servings_of;
 use super::reading::weight_of;
+use super::sure::Carbohydrate;
 use super::{CardProps, words};
 use crate::format;
 use crate::page::use_page;
@@ -21,7 +24,7 @@ pub fn RecipeSheet(props: &CardProps) -> Html {
         <div class="sheet recipe-sheet" aria-hidden="true">
             <p class="sheet-title">{ title_or_untitled(&recipe.title) }</p>
             <p>
-                { words::SERVINGS }{ ": " }{ format::group(recipe.servings.servings()) }{ serving }
+                { words::SERVINGS }{ ": " }{ servings_of(props) }{ serving }
                 { " — " }{ page.contents().office().to_owned() }
             </p>
             <h2>{ words::INGREDIENTS }</h2>
@@ -60,6 +63,8 @@ pub fn RecipeSheet(props: &CardProps) -> Html {
                 </dl>
                 <p class="sheet-small">{ words::uncounted(analysis.unknown_lines.len()) }</p>
             }
+            <CreditSheet recipe={recipe.clone()} study={props.study.clone()} />
+            <Carbohydrate study={props.study.clone()} serving={recipe.serving_words.clone()} />
             <p class="sheet-small">{ engine::allergens::CAUTION }</p>
         </div>
     }

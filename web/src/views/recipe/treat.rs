@@ -1,14 +1,14 @@
 //! How a line is treated: what the weight means, whether it is cooked, what
 //! drains or fries away.
 
+use super::cooked::Cooked;
 use super::correction::{Change, Correct};
-use super::{phrases, words};
+use super::words;
 use crate::components::Select;
 use crate::page::use_page;
 use crate::tables::StudiedRecipe;
-use engine::foods::FoodTable;
-use engine::recipe::{CookedAs, Correction};
-use engine::yields::{AmountBasis, CookedYield, Treatment, TreatmentId};
+use engine::recipe::Correction;
+use engine::yields::{AmountBasis, Treatment, TreatmentId, TrimRoute};
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -33,6 +33,10 @@ pub fn Treat(props: &TreatProps) -> Html {
         return Html::default();
     };
     let foods = &page.tables.reference.foods;
+    let takes_off = line
+        .edible
+        .as_ref()
+        .is_some_and(|edible| edible.route != TrimRoute::Nothing);
     let refuse = line
         .read
         .food
@@ -46,8 +50,14 @@ pub fn Treat(props: &TreatProps) -> Html {
     html! {
         <details open={is_used} data-test="treat">
             <summary>{ words::TREAT }</summary>
-            if let Some(percent) = refuse { { basis(props, percent) } }
-            if !line.can_be_cooked.is_empty() { { cooked(props, foods, &line.can_be_cooked) } }
+            if refuse.is_some() || takes_off || correction.basis.is_some() {
+                { basis(props, refuse) }
+            }
+            if line.read.food.is_some() {
+                <Cooked offers={line.can_be_cooked.clone()} retained={line.retained.clone()}
+                    correction={correction.clone()}
+                    correct={props.correct.clone()} />
+            }
             <fieldset>
                 <legend class="note">{ words::LOSSES }</legend>
                 { for treatments(page.tables.reference.treatments.rows()).map(|treatment| {
@@ -64,7 +74,7 @@ const BASES: [Option<AmountBasis>; 3] = [
     Some(AmountBasis::EdiblePortion),
 ];
 
-fn basis(props: &TreatProps, refuse_percent: u8) -> Html {
+fn basis(props: &TreatProps, refuse_percent: Option<u8>) -> Html {
     let names: Vec<AttrValue> = vec![
         words::BASIS_BY_WORDS.into(),
         words::as_purchased(refuse_percent).into(),
@@ -76,28 +86,7 @@ fn basis(props: &TreatProps, refuse_percent: u8) -> Html {
     let chosen = BASES
         .iter()
         .position(|basis| *basis == props.correction.basis);
-    html! { <Select id="correction-basis" label={words::BASIS} {names} {chosen} {on_choose} /> }
-}
-
-fn cooked(props: &TreatProps, foods: &FoodTable, offers: &[CookedYield]) -> Html {
-    let described = offers.iter().map(|offer| {
-        let food = foods.food(offer.cooked);
-        let name = food.map_or_else(|| offer.cooked.to_string(), |food| food.description.clone());
-        AttrValue::from(words::cooked_as(&name, &phrases::yield_route(&offer.route)))
-    });
-    let names: Vec<AttrValue> = std::iter::once(words::NOT_COOKED.into())
-        .chain(described)
-        .collect();
-    let choices: Vec<_> = std::iter::once(None)
-        .chain(offers.iter().map(|offer| Some(offer.cooked)))
-        .collect();
-    let chosen_food = props.correction.cooked.as_ref().map(|cooked| cooked.food);
-    let chosen = choices.iter().position(|food| *food == chosen_food);
-    let on_choose = props.correct.reform(move |index: usize| -> Change {
-        let cooked = choices[index].map(|food| CookedAs { food, weight: None });
-        Box::new(move |correction| correction.cooked = cooked)
-    });
-    html! { <Select id="correction-cooked" label={words::COOKED} {names} {chosen} {on_choose} /> }
+    html! { <Select id="correction-basis" data_test="correction-basis" label={words::BASIS} {names} {chosen} {on_choose} /> }
 }
 
 /// Each treatment once; several rows may have one id.

@@ -1,7 +1,6 @@
 //! Words of the views of recipes.
 
 use engine::allergens::Presence;
-use engine::components::CitedRule;
 use engine::kitchen::{SafetyStep, Step};
 use engine::reference::RecipeAllergen;
 use engine::yields::Treatment;
@@ -54,14 +53,26 @@ pub const PER_100_G: &str = "per 100 g";
 pub const WHOLE: &str = "whole recipe";
 pub const KNOWN_FOR: &str = "known for";
 pub const UNIT: &str = "unit";
+pub const PLUS_MINUS: &str = "±";
+pub const ERRORS_ASSUMED: &str = "errors assumed";
 pub const NUTRIENTS_HINT: &str = "Choose a nutrient to see which lines carry it. “Known for” is the share of the \
      weight whose value is known; what is missing is not zero.";
+
+pub const WITHIN: &str = "Recipes in this recipe";
+pub const WITHIN_PROBLEM: &str = "not counted yet";
+pub const OPEN_RECIPE: &str = "Open the card of that recipe";
+pub const MAKES: &str = "Servings, by their size:";
 
 pub const CARRIERS: &str = "What carries";
 pub const CARRIERS_NUTRIENT: &str = "Nutrient";
 pub const LINE: &str = "Line";
 pub const AMOUNT: &str = "Whole recipe";
 pub const SHARE: &str = "Share";
+
+/// Opens the slip of a figure.
+pub fn open_origin(nutrient: &str) -> String {
+    format!("Where {nutrient} comes from")
+}
 
 /// A copy of a recipe.
 pub fn copy_of(title: &str) -> String {
@@ -210,65 +221,45 @@ pub const BASIS_BY_WORDS: &str = "what the words say";
 pub const EDIBLE: &str = "the edible portion";
 pub const COOKED: &str = "Counted as";
 pub const NOT_COOKED: &str = "the food as written";
+pub const COOKED_OTHER: &str = "another entry, weighed after cooking";
+pub const RETAINED: &str = "What stays through cooking";
+pub const RETAINED_HINT: &str = "By the raw and the cooked entry together with the yield. Shares far from 100 % of \
+     protein, minerals or carbohydrate tell that the entries or the yield do not fit this kitchen.";
+pub const COOKED_ENTRY: &str = "The entry of the cooked food";
+pub const COOKED_WEIGHT: &str = "Weight after cooking";
+pub const COOKED_WEIGHT_HINT: &str =
+    "Measured on the scale it takes the place of every yield from a table.";
 pub const LOSSES: &str = "Only a part ends up in the dish:";
 
 /// A weight that still has its refuse.
-pub fn as_purchased(refuse_percent: u8) -> String {
-    format!("as purchased ({refuse_percent} % is refuse)")
+pub fn as_purchased(refuse_percent: Option<u8>) -> String {
+    match refuse_percent {
+        Some(percent) => format!("as purchased ({percent} % is refuse)"),
+        None => "as purchased".to_owned(),
+    }
 }
 
-/// A cooked entry and where its yield comes from.
-pub fn cooked_as(food: &str, route: &str) -> String {
-    format!("{food} ({route})")
+/// A cooked entry and its yield.
+pub fn cooked_as(food: &str, yields: &str) -> String {
+    format!("{food} ({yields})")
+}
+
+/// Grams cooked from a gram raw, between which it may lie, and where that
+/// comes from.
+pub fn yields(factor: &str, low: &str, high: &str, route: &str) -> String {
+    format!("× {factor}, {low} to {high}, {route}")
 }
 
 /// A treatment with its source.
 pub fn treatment(treatment: &Treatment) -> String {
+    let percent = |share| crate::format::percent(share);
     format!(
-        "{} ({}, {})",
-        treatment.words, treatment.source, treatment.status
+        "{}: {} % stays, {} to {} % ({}, {})",
+        treatment.words,
+        percent(treatment.keeps),
+        percent(treatment.low),
+        percent(treatment.high),
+        treatment.source,
+        treatment.status
     )
-}
-
-pub const CREDITS: &str = "Counts toward a meal";
-pub const NO_CREDITS: &str = "Nothing in it counts toward a meal component.";
-pub const COMPONENT: &str = "Component";
-pub const COUNTED: &str = "In one serving";
-pub const BEANS: &str = "Its beans, peas and lentils count as";
-pub const AS_VEGETABLE: &str = "vegetable";
-pub const AS_MEAT_ALTERNATE: &str = "meat alternate";
-pub const CREDIT_LINES: &str = "How each line counts";
-
-/// Where the rule behind a credit stands.
-pub fn credit_rule(rule: &CitedRule) -> String {
-    match rule.paragraph.as_str() {
-        "" => format!(" ({})", rule.status),
-        paragraph => format!(" ({paragraph}, {})", rule.status),
-    }
-}
-
-pub const PORTION: &str = "The batch, and how servings are taken from it";
-pub const FINISHED_WEIGHT: &str = "Weight of the finished batch";
-pub const SERVINGS_FOLLOW: &str = "Servings";
-pub const AS_STATED: &str = "as stated above";
-pub const BY_WEIGHT: &str = "by the weight of one";
-pub const BY_VOLUME: &str = "by the volume of one";
-pub const BY_COUNT: &str = "by pieces";
-pub const ONE_SERVING: &str = "One serving";
-pub const WHOLE_BATCH: &str = "Whole batch";
-pub const MILLILITRES: &str = "ml";
-pub const PIECES: &str = "pieces";
-
-/// What stands in for the weight of the batch.
-pub fn ingredients_weigh(grams: &str) -> String {
-    format!("Not measured: the ingredients’ {grams} g stand in for it.")
-}
-
-pub const CARBOHYDRATE_COUNT: &str = "Carbohydrate count, for the school nurse";
-pub const CARBOHYDRATE: &str = "Carbohydrate in one serving";
-pub const OF_IT_FIBRE: &str = "of it fiber";
-
-/// Servings that follow from the size of one.
-pub fn makes(servings: &str) -> String {
-    format!("The batch makes {servings} servings of this size.")
 }
