@@ -4,9 +4,11 @@
 //! those whose name contains NAME. Each journey has a server, a driver and an empty browser of its
 //! own, and fails if the browser's console shows an error, or if the page asks anything but its own
 //! server for anything. Screenshots are in `target/screenshots/`. To run them again on a page that is
-//! already built: `GRAMWRIGHT_PAGE=$PWD/target/page-draft cargo test -p gramwright-tests
-//! --features journeys --test journeys NAME`.
+//! already built: `GRAMWRIGHT_PAGE=$PWD/target/page-draft
+//! GRAMWRIGHT_AXE=$PWD/target/tools/npm/node_modules/axe-core/axe.min.js cargo test
+//! -p gramwright-tests --features journeys --test journeys NAME`.
 
+mod access;
 mod card;
 mod cook;
 mod elsewhere;

@@ -133,6 +133,14 @@ impl Visit {
         self.wait_until_started().await
     }
 
+    /// Goes to another view without loading the page again.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn go(&self, fragment: &str) -> WebDriverResult<()> {
+        self.browser.goto(self.server.url() + fragment).await
+    }
+
     /// Loads the page again where it is.
     ///
     /// # Errors

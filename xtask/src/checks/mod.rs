@@ -18,7 +18,7 @@ use stage::Stage;
 /// When a tool cannot be installed, a name is no stage's, or a stage has failed.
 pub fn run(names: &[&str], filter: &[&str]) -> Result<()> {
     let stages = choose(names)?;
-    let compiler = tools::set_up(&[&pins::NODE, &pins::BROWSER])?;
+    let compiler = tools::set_up(&[&pins::NODE, &pins::AXE, &pins::BROWSER])?;
     let mut steps = Steps::new(stages.iter().copied().map(Stage::usual).collect());
     let mut sum = Counts::default();
     for stage in stages {

@@ -2,8 +2,8 @@
 
 use super::counts::Counts;
 use crate::page::{self, Page};
-use crate::tools;
 use crate::tools::wasm_target::{TRIPLE, WasmCompiler};
+use crate::tools::{self, pins};
 use crate::{console, project};
 use anyhow::{Context, Result, bail};
 use std::fs;
@@ -130,7 +130,8 @@ impl Stage {
                 tests
                     .args(["test", "--package", "gramwright-tests", "--features"])
                     .args(["journeys", "--test", "journeys", "--"])
-                    .env("GRAMWRIGHT_PAGE", folder);
+                    .env("GRAMWRIGHT_PAGE", folder)
+                    .env("GRAMWRIGHT_AXE", pins::AXE.folder().join("axe.min.js"));
                 count(tests.args(filter), counts)
             }
         }

@@ -30,6 +30,14 @@ pub fn programs() -> PathBuf {
     prefix().join("node_modules/.bin")
 }
 
+impl NpmTool {
+    /// Where the package is.
+    #[must_use]
+    pub fn folder(&self) -> PathBuf {
+        prefix().join("node_modules").join(self.package)
+    }
+}
+
 impl Tool for NpmTool {
     fn title(&self) -> String {
         format!("{} {} for Node", self.package, self.version)
@@ -40,11 +48,7 @@ impl Tool for NpmTool {
     }
 
     fn is_installed(&self) -> bool {
-        let manifest = prefix()
-            .join("node_modules")
-            .join(self.package)
-            .join("package.json");
-        fs::read_to_string(manifest)
+        fs::read_to_string(self.folder().join("package.json"))
             .is_ok_and(|text| text.contains(&format!("\"version\": \"{}\"", self.version)))
     }
 

@@ -34,6 +34,13 @@ pub const BINARYEN: NpmTool = NpmTool {
     usual: Duration::from_secs(5),
 };
 
+/// Looks for obstacles in the page; the journeys load it into the browser.
+pub const AXE: NpmTool = NpmTool {
+    package: "axe-core",
+    version: "4.14.1",
+    usual: Duration::from_secs(5),
+};
+
 /// Runs the page's tests, the optimiser and the size report.
 pub const NODE: Packages = Packages {
     names: &["nodejs", "npm"],

@@ -1,0 +1,133 @@
+//! Nobody is kept out: axe-core's rules (WCAG 2.2 A and AA, and its best practices) find nothing on
+//! any view, light or dark, on a desktop or a phone.
+
+use crate::visit::{Screen, Visit, journey};
+use serde::Deserialize;
+use std::env;
+use std::fs;
+use thirtyfour::cdp::domains::emulation::{MediaFeature, SetEmulatedMedia};
+use thirtyfour::prelude::*;
+
+/// The rules' file, passed by `cargo xtask test`.
+const AXE: &str = "GRAMWRIGHT_AXE";
+
+/// Addresses of the views, and what each shows once it is there.
+const VIEWS: [(&str, &str); 6] = [
+    ("#/recipes", "[data-test=recipe-row]"),
+    ("#/recipe/beef-and-bean-chili", "[data-test=figure-sodium]"),
+    (
+        "#/recipe/beef-and-bean-chili/facts",
+        "[data-test=facts-panel]",
+    ),
+    ("#/weeks", "[data-test=week-link]"),
+    (
+        "#/week/lunch-2026-11-30",
+        "[data-test=finding][data-verdict=Missed]",
+    ),
+    ("#/about", "#office"),
+];
+
+/// The correction of an open line.
+const OPEN_LINE: &str = "[data-test=correction]";
+
+#[test]
+fn no_obstacles_on_a_desktop() {
+    journey("access", async |visit| no_obstacles(visit).await);
+}
+
+#[test]
+fn no_obstacles_on_a_phone() {
+    journey("access-phone", async |visit| {
+        visit.look_with(Screen::Phone).await?;
+        no_obstacles(visit).await
+    });
+}
+
+async fn no_obstacles(visit: &Visit) -> WebDriverResult<()> {
+    let file = env::var_os(AXE)
+        .unwrap_or_else(|| panic!("{AXE} is not set: run the journeys with `cargo xtask test`"));
+    let axe = fs::read_to_string(file).expect("the file of axe-core");
+    visit.open("").await?;
+    visit.browser.execute(axe, Vec::new()).await?;
+
+    // Two days show all that five do, and the rules look at them in a tenth of the time.
+    visit.go("#/week/lunch-2026-11-30").await?;
+    for _ in 0..3 {
+        visit
+            .click("[data-test=day]:nth-child(2) [data-test=remove-day]")
+            .await?;
+    }
+
+    let mut found = Vec::new();
+    for (address, shown) in VIEWS {
+        visit.go(address).await?;
+        visit.element(shown).await?;
+        found.extend(obstacles(visit, address).await?);
+    }
+    visit.go("#/recipes").await?;
+    visit.click("#new-recipe").await?;
+    visit.click("#ingredients").await?;
+    visit
+        .paste("2 cups rice, to taste\n3 shovels flour")
+        .await?;
+    visit.click("[data-test=to-settle] button").await?;
+    visit.element(OPEN_LINE).await?;
+    found.extend(obstacles(visit, OPEN_LINE).await?);
+    assert!(
+        found.is_empty(),
+        "{} obstacles:\n{}",
+        found.len(),
+        found.join("\n")
+    );
+    Ok(())
+}
+
+/// What the rules find here, in both colour schemes.
+async fn obstacles(visit: &Visit, place: &str) -> WebDriverResult<Vec<String>> {
+    visit.ask::<()>(UNFOLD, "").await?;
+    let mut found = Vec::new();
+    for scheme in ["light", "dark"] {
+        let prefers = MediaFeature {
+            name: "prefers-color-scheme".to_owned(),
+            value: scheme.to_owned(),
+        };
+        let media = SetEmulatedMedia {
+            media: None,
+            features: Some(vec![prefers]),
+        };
+        visit.browser.cdp().send(media).await?;
+        let obstacles = visit.browser.execute_async(RUN, Vec::new()).await?;
+        let obstacles: Vec<Obstacle> = obstacles.convert()?;
+        found.extend(obstacles.into_iter().map(|obstacle| {
+            let Obstacle { rule, help, places } = obstacle;
+            format!(
+                "{place}, {scheme}: {rule}: {help}\n    {}",
+                places.join("\n    ")
+            )
+        }));
+    }
+    Ok(found)
+}
+
+/// A broken rule.
+#[derive(Deserialize)]
+struct Obstacle {
+    rule: String,
+    help: String,
+    places: Vec<String>,
+}
+
+/// What is folded up has to be free of obstacles too.
+const UNFOLD: &str =
+    "document.querySelectorAll('details').forEach((part) => { part.open = true; });";
+
+const RUN: &str = r#"
+const done = arguments[arguments.length - 1];
+const places = (broken) =>
+  broken.nodes.map((node) => node.target.join(" ") + " | " + node.failureSummary.replace(/\s+/g, " "));
+axe.run(document, { resultTypes: ["violations"] }).then(
+  ({ violations }) =>
+    done(violations.map((broken) => ({ rule: broken.id, help: broken.help, places: places(broken) }))),
+  (error) => done([{ rule: "axe", help: String(error), places: [] }]),
+);
+"#;
