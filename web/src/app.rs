@@ -1,8 +1,9 @@
 //! The page's frame: opening the tables, the header, the view that the address
 //! asks for, the footer.
 
-use crate::components::{Footer, Header};
+use crate::components::{Footer, Header, LeftOut};
 use crate::evidence::use_evidence;
+use crate::own::{OwnProblems, usable};
 use crate::page::{DeskState, Page, Told};
 use crate::route::Route;
 use crate::saving::{Notices, Opened, open_store, use_saving};
@@ -84,11 +85,12 @@ fn Office(props: &OfficeProps) -> Html {
     });
     let told = use_state(|| None::<Told>);
     let (base, evidence) = use_evidence(&props.tables.0);
-    let (tables, own_problem) = use_book_tables(&base, &desk.0.contents);
+    let (tables, own) = use_book_tables(&base, &desk.0.contents);
     let route = use_route();
     let saving = use_saving(store.clone(), desk.clone(), &opened.found);
     let page = Page {
         tables,
+        own,
         desk,
         told,
         evidence,
@@ -99,9 +101,7 @@ fn Office(props: &OfficeProps) -> Html {
             <Header route={route.clone()} saving={saving.state} />
             <Notices {saving} found={opened.found.clone()} />
             <main id="content" tabindex="-1">
-                if let Some(problem) = own_problem {
-                    <p class="problem" role="alert">{ words::own_left_out(&problem) }</p>
-                }
+                <LeftOut />
                 { view(&route) }
             </main>
             <Footer />
@@ -120,30 +120,37 @@ fn view(route: &Route) -> Html {
         }
         Route::Weeks => html! { <views::week::WeekIndex /> },
         Route::Week(id) => html! { <views::week::WeekView id={id.clone()} key={id.0.clone()} /> },
+        Route::Rules(date) => {
+            html! { <views::rules::RulesView date={*date} key={route.fragment()} /> }
+        }
+        Route::Foods => html! { <views::foods::Foods /> },
+        Route::Food(id) => html! { <views::foods::FoodView id={*id} key={id.to_string()} /> },
         Route::About => html! { <views::about::About /> },
     }
 }
 
-/// The tables with the book's own foods and limits, and why these could not be
-/// taken in.
+/// The tables with what can be used of the book's own foods, limits and
+/// switches, and what cannot.
 #[hook]
-fn use_book_tables(base: &Rc<Tables>, contents: &Contents) -> (Rc<Tables>, Option<String>) {
-    let base = base.clone();
-    let own = Book {
-        office: String::new(),
-        ..(*contents.rest).clone()
-    };
-    let key = (TablesProp(base.clone()), own);
-    let taken = use_memo(key, move |(_, book)| {
-        if *book == Book::empty("") {
-            return (base, None);
-        }
-        match base.reference.for_book(book) {
-            Ok(reference) => (Rc::new(Tables::new(reference)), None),
-            Err(problem) => (base, Some(problem.to_string())),
-        }
+fn use_book_tables(base: &Rc<Tables>, contents: &Contents) -> (Rc<Tables>, Rc<OwnProblems>) {
+    let label = &base.reference.label;
+    let (part, problems) = &*use_memo(contents.rest.clone(), |rest| {
+        let (part, problems) = usable(rest, label);
+        (part, Rc::new(problems))
     });
-    (*taken).clone()
+    let tables = use_memo((part.clone(), TablesProp(base.clone())), |(part, base)| {
+        let base = &base.0;
+        if *part == Book::empty("") {
+            return base.clone();
+        }
+        // What has been found usable piece by piece is usable as a whole.
+        let whole = base.reference.for_book(part);
+        whole.map_or_else(
+            |_| base.clone(),
+            |reference| Rc::new(Tables::new(reference)),
+        )
+    });
+    ((*tables).clone(), problems.clone())
 }
 
 fn current_route() -> Route {

@@ -6,7 +6,12 @@ use web_sys::HtmlElement;
 
 /// Gives the user a text as a file.
 pub fn save_text(name: &str, text: &str) {
-    let url = ObjectUrl::from(Blob::new_with_options(text, Some("application/json")));
+    let form = if name.ends_with(".csv") {
+        "text/csv"
+    } else {
+        "application/json"
+    };
+    let url = ObjectUrl::from(Blob::new_with_options(text, Some(form)));
     let Ok(link) = gloo::utils::document().create_element("a") else {
         return;
     };

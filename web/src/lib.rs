@@ -6,6 +6,7 @@
 //! |---|---|
 //! | [`state`] | the book on the desk, and the one function that changes it |
 //! | [`tables`], [`evidence`] | the engine's tables and what it has found out so far |
+//! | [`own`] | what of a book's own foods and limits can be used |
 //! | [`storage`], [`saving`], [`book_file`], [`files`] | the browser's storage and files |
 //! | [`route`] | which view the address asks for |
 //! | [`app`], [`views`], [`components`] | what is drawn |
@@ -19,6 +20,7 @@ pub mod components;
 pub mod evidence;
 pub mod files;
 pub mod format;
+pub mod own;
 pub mod page;
 pub mod route;
 pub mod saving;

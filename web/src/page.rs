@@ -2,6 +2,7 @@
 //! book.
 
 use crate::evidence::{EvidenceHandle, EvidenceState};
+use crate::own::OwnProblems;
 use crate::route::Route;
 use crate::state::{Action, Contents, Desk};
 use crate::tables::Tables;
@@ -36,6 +37,8 @@ pub struct Told {
 pub struct Page {
     /// The engine's tables.
     pub tables: Rc<Tables>,
+    /// What of the book's own foods and limits cannot be used.
+    pub own: Rc<OwnProblems>,
     /// The book on the desk.
     pub desk: UseReducerHandle<DeskState>,
     /// The message that is shown.
@@ -47,6 +50,7 @@ pub struct Page {
 impl PartialEq for Page {
     fn eq(&self, other: &Self) -> bool {
         Rc::ptr_eq(&self.tables, &other.tables)
+            && self.own == other.own
             && self.desk == other.desk
             && *self.told == *other.told
             && self.evidence == other.evidence

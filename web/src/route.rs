@@ -1,8 +1,9 @@
 //! Which view the address asks for. Addresses are fragments (`#/recipe/chili`),
 //! so that the page needs no server that knows them.
 
+use engine::foods::FoodId;
 use engine::recipe::RecipeId;
-use engine::week::WeekId;
+use engine::week::{Date, WeekId};
 
 /// A view of the page.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -18,6 +19,12 @@ pub enum Route {
     Weeks,
     /// One week.
     Week(WeekId),
+    /// The rules in force, today or on a date, and the office's own.
+    Rules(Option<Date>),
+    /// The office's own foods, and the search over all foods.
+    Foods,
+    /// One food: its values, and its form where it is the office's own.
+    Food(FoodId),
     /// Where the data comes from, what the page is not, and files.
     About,
 }
@@ -32,6 +39,10 @@ impl Route {
             ["recipe", id, "facts"] => Self::Facts(RecipeId(unescape(id))),
             ["weeks"] => Self::Weeks,
             ["week", id] => Self::Week(WeekId(unescape(id))),
+            ["rules"] => Self::Rules(None),
+            ["rules", date] => Self::Rules(date.parse().ok()),
+            ["foods"] => Self::Foods,
+            ["food", id] => unescape(id).parse().map_or(Self::Foods, Self::Food),
             ["about"] => Self::About,
             _ => Self::Recipes,
         }
@@ -45,6 +56,10 @@ impl Route {
             Self::Facts(id) => format!("#/recipe/{}/facts", escape(&id.0)),
             Self::Weeks => "#/weeks".to_owned(),
             Self::Week(id) => format!("#/week/{}", escape(&id.0)),
+            Self::Rules(None) => "#/rules".to_owned(),
+            Self::Rules(Some(date)) => format!("#/rules/{date}"),
+            Self::Foods => "#/foods".to_owned(),
+            Self::Food(id) => format!("#/food/{}", escape(&id.to_string())),
             Self::About => "#/about".to_owned(),
         }
     }
@@ -98,7 +113,16 @@ mod tests {
                 assert_eq!(Route::from_fragment(&route.fragment()), route);
             }
         }
-        for route in [Route::Recipes, Route::Weeks, Route::About] {
+        for route in [
+            Route::Recipes,
+            Route::Weeks,
+            Route::Rules(None),
+            Route::Rules("2026-11-30".parse().ok()),
+            Route::Foods,
+            Route::Food(FoodId::Own(7)),
+            Route::Food(FoodId::Sr28(1001)),
+            Route::About,
+        ] {
             assert_eq!(Route::from_fragment(&route.fragment()), route);
         }
     }

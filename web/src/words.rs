@@ -14,6 +14,10 @@ pub const VIEWS: &str = "Views";
 pub const RECIPES: &str = "Recipes";
 /// The view of all weeks.
 pub const WEEKS: &str = "Weeks";
+/// The view of foods.
+pub const FOODS: &str = "Foods";
+/// The view of rules.
+pub const RULES: &str = "Rules";
 /// The view of sources and files.
 pub const ABOUT: &str = "About & files";
 /// Takes a step back.
@@ -145,6 +149,31 @@ pub mod verdict {
     pub const UNKNOWN: &str = "unknown";
 }
 
+/// Words of how sure a rule's figure is.
+pub mod standing {
+    /// The status of a figure that was read in its source.
+    pub const VERIFIED: &str = "verified";
+
+    /// Whether a figure was written down without its source at hand.
+    pub fn is_from_memory(status: &str) -> bool {
+        status.starts_with("from memory")
+    }
+
+    /// A status in a few words; an office's own is given as it stands.
+    pub fn of(status: &str) -> &str {
+        match status {
+            VERIFIED => "read in its source",
+            "verified from a secondary copy" => "read in a copy, not in the rule itself",
+            "derived" => "worked out from other figures of the rule",
+            "from memory" => "from memory: check it before relying on it",
+            "from memory, low confidence" => {
+                "from memory and not sure: check it before relying on it"
+            }
+            other => other,
+        }
+    }
+}
+
 /// Words of the search fields.
 pub mod picker {
     /// How many answers there are, for those who cannot see the list.
@@ -162,9 +191,21 @@ pub fn not_analysed(date: &str, title: &str) -> String {
     format!("{date}: “{title}” has no figures yet: open its card and mend what it reports")
 }
 
-/// The book's own foods or limits cannot be used.
-pub fn own_left_out(problem: &str) -> String {
-    format!("The foods and limits of your own in this book are left out: {problem}.")
+/// Some of the book's own foods and limits cannot be used.
+pub const LEFT_OUT: &str = "Kept in the book, but not in use until it is mended:";
+
+/// Tables of limits that an office can write itself.
+pub mod own_table {
+    use crate::state::OwnTable;
+
+    /// A table's name.
+    pub fn name(table: OwnTable) -> &'static str {
+        match table {
+            OwnTable::DietarySpecifications => "Own limits on the average meal",
+            OwnTable::MealPatterns => "Own amounts of components",
+            OwnTable::WeekRules => "Own shares, options and product limits",
+        }
+    }
 }
 
 /// Title of the document while something of the book is shown.

@@ -13,8 +13,8 @@ const NO_GROUP: FoodGroup = FoodGroup(0);
 /// The food as the table of foods holds it.
 ///
 /// # Errors
-/// When the weight is not above zero, or a label's figure is none that the
-/// law's rounding can print.
+/// When a weight is not above zero, a measure has no words, or a label's figure
+/// is none that the law's rounding can print.
 pub fn entry(food: &OwnFood, label: &LabelTables) -> Result<OwnEntry, ImportError> {
     let values = match &food.source {
         OwnSource::Label {
@@ -22,6 +22,7 @@ pub fn entry(food: &OwnFood, label: &LabelTables) -> Result<OwnEntry, ImportErro
         } => label_values(food, *serving, declared, label)?,
         OwnSource::Values { per, values, .. } => stated_values(food, *per, values)?,
     };
+    check_measures(food)?;
     Ok(OwnEntry {
         food: Food {
             id: FoodId::Own(food.number),
@@ -43,6 +44,30 @@ pub fn entry(food: &OwnFood, label: &LabelTables) -> Result<OwnEntry, ImportErro
             .collect(),
         values,
     })
+}
+
+/// A measure that weighs nothing would make lines weigh nothing.
+fn check_measures(food: &OwnFood) -> Result<(), ImportError> {
+    for (measure, number) in food.measures.iter().zip(1..) {
+        let problem = if measure.words.trim().is_empty() {
+            ("it has no words", "name it, as in \"cup\" or \"patty\"")
+        } else if measure.amount <= Decimal::ZERO {
+            (
+                "its amount is zero or less",
+                "enter 1, or as many as were weighed",
+            )
+        } else if measure.grams <= Grams::ZERO {
+            (
+                "its weight is missing or zero",
+                "weigh it, and enter the grams",
+            )
+        } else {
+            continue;
+        };
+        let place = format!("{}, household measure {number}", food.description);
+        return Err(ImportError::new(place, problem.0, problem.1));
+    }
+    Ok(())
 }
 
 fn stated_values(

@@ -174,6 +174,11 @@ impl Specifications {
         nutrients
     }
 
+    /// All rows in table order.
+    pub fn rows(&self) -> &[DietarySpecification] {
+        self.0.rows()
+    }
+
     /// The groups that have limits for a meal, in table order.
     pub fn groups(&self, meal: MealKind) -> Vec<GradeGroup> {
         let mut groups: Vec<GradeGroup> = Vec::new();

@@ -36,6 +36,8 @@ pub fn Header(props: &HeaderProps) -> Html {
         Route::Recipes | Route::Recipe(_) | Route::Facts(_)
     );
     let is_week = matches!(props.route, Route::Weeks | Route::Week(_));
+    let is_food = matches!(props.route, Route::Foods | Route::Food(_));
+    let is_rules = matches!(props.route, Route::Rules(_));
     html! {
         <header class="page-header">
             <a class="skip" href="#content" onclick={skip()}>{ words::SKIP }</a>
@@ -43,6 +45,8 @@ pub fn Header(props: &HeaderProps) -> Html {
             <nav aria-label={words::VIEWS}>
                 { link(Route::Recipes, words::RECIPES, is_recipe) }
                 { link(Route::Weeks, words::WEEKS, is_week) }
+                { link(Route::Foods, words::FOODS, is_food) }
+                { link(Route::Rules(None), words::RULES, is_rules) }
                 { link(Route::About, words::ABOUT, props.route == Route::About) }
             </nav>
             <span class="steps">

@@ -3,17 +3,21 @@
 mod bar;
 mod footer;
 mod header;
+mod left_out;
 mod number_field;
 mod picker;
 mod select;
 mod unit_field;
+mod standing;
 mod verdict;
 
 pub use bar::Bar;
 pub use footer::Footer;
 pub use header::Header;
+pub use left_out::LeftOut;
 pub use number_field::NumberField;
 pub use picker::{Pick, Picker};
 pub use select::Select;
 pub use unit_field::{MASSES, Measured, UnitField, VOLUMES};
+pub use standing::StandingNote;
 pub use verdict::VerdictMark;

@@ -2,9 +2,12 @@
 
 use super::contents::Saved;
 use engine::components::BeansRole;
+use engine::foods::NutrientId;
+use engine::own_foods::{OwnFood, OwnMeasure};
 use engine::recipe::{Correction, Recipe, RecipeId, ServingSize};
 use engine::units::{Grams, Servings};
 use engine::week::{Date, GradeGroup, MealKind, WeekId};
+use rust_decimal::Decimal;
 
 /// One change.
 #[derive(Debug, Clone, PartialEq)]
@@ -36,6 +39,14 @@ pub enum Action {
     RemoveWeek(WeekId),
     /// Change a week.
     Week(WeekId, WeekEdit),
+    /// Add foods of the office's own; their numbers are made unique.
+    AddFoods(Vec<OwnFood>),
+    /// Take an own food out of the book.
+    RemoveFood(u32),
+    /// Change an own food.
+    Food(u32, FoodEdit),
+    /// Write one of the office's own tables of limits, usable or not.
+    OwnRules(OwnTable, String),
     /// Take the last step back.
     Undo,
     /// Do the step again that was taken back.
@@ -148,4 +159,38 @@ pub enum WeekEdit {
     ChoiceRecipe(ChoiceAt, RecipeId),
     /// Another number of planned servings.
     Planned(ChoiceAt, Servings),
+}
+
+/// One change of an own food.
+#[derive(Debug, Clone, PartialEq)]
+pub enum FoodEdit {
+    /// Another description; the food keeps its number.
+    Description(String),
+    /// The package's ingredient statement.
+    Ingredients(String),
+    /// Which package or sheet the figures come from.
+    Reference(String),
+    /// The weight that the figures are for.
+    Weight(Grams),
+    /// What the label prints of a nutrient.
+    Printed(NutrientId, String),
+    /// What the sheet states of a nutrient; nothing where it is silent.
+    Amount(NutrientId, Option<Decimal>),
+    /// Add an empty household measure.
+    AddMeasure,
+    /// Change a household measure.
+    Measure(usize, OwnMeasure),
+    /// Take a household measure out.
+    RemoveMeasure(usize),
+}
+
+/// Tables of limits that an office can write itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum OwnTable {
+    /// Limits on the average meal.
+    DietarySpecifications,
+    /// Amounts of components.
+    MealPatterns,
+    /// Shares, options and product limits.
+    WeekRules,
 }

@@ -1,11 +1,11 @@
 //! The desk: the book, what was there before, and the one function that
 //! changes it.
 
-use super::action::{Action, RecipeEdit, WeekEdit};
+use super::action::{Action, FoodEdit, OwnTable, RecipeEdit, WeekEdit};
 use super::contents::{Contents, Saved};
 use super::lines::Aside;
 use super::names::unique_name;
-use super::{recipe_edit, week_edit};
+use super::{office_edit, recipe_edit, week_edit};
 use engine::recipe::{Recipe, RecipeId};
 use engine::week::{Day, Week, WeekId};
 use std::rc::Rc;
@@ -36,6 +36,8 @@ enum Stroke {
         lines: usize,
     },
     WeekField(WeekId, String),
+    FoodField(u32, String),
+    Table(OwnTable),
 }
 
 impl Desk {
@@ -125,6 +127,20 @@ impl Desk {
                     week_edit::apply(Rc::make_mut(week), edit);
                 }
             }
+            Action::AddFoods(foods) => contents.add_foods(foods),
+            Action::RemoveFood(number) => {
+                let rest = Rc::make_mut(&mut contents.rest);
+                rest.own_foods.retain(|food| food.number != number);
+            }
+            Action::Food(number, edit) => {
+                let foods = &mut Rc::make_mut(&mut contents.rest).own_foods;
+                if let Some(food) = foods.iter_mut().find(|food| food.number == number) {
+                    office_edit::edit_food(food, edit);
+                }
+            }
+            Action::OwnRules(table, text) => {
+                office_edit::set_table(Rc::make_mut(&mut contents.rest), table, text);
+            }
         }
     }
 
@@ -146,6 +162,10 @@ impl Desk {
             Action::Week(id, edit) => {
                 week_stroke(edit).map(|field| Stroke::WeekField(id.clone(), field))
             }
+            Action::Food(number, edit) => {
+                food_stroke(edit).map(|field| Stroke::FoodField(*number, field))
+            }
+            Action::OwnRules(table, _) => Some(Stroke::Table(*table)),
             _ => None,
         }
     }
@@ -187,6 +207,20 @@ fn week_stroke(edit: &WeekEdit) -> Option<String> {
         WeekEdit::Take(at, _) => Some(format!("take {at:?}")),
         WeekEdit::Planned(at, _) => Some(format!("planned {at:?}")),
         _ => None,
+    }
+}
+
+fn food_stroke(edit: &FoodEdit) -> Option<String> {
+    match edit {
+        FoodEdit::Description(_) => Some("description".to_owned()),
+        FoodEdit::Ingredients(_) => Some("ingredients".to_owned()),
+        FoodEdit::Reference(_) => Some("reference".to_owned()),
+        FoodEdit::Weight(_) => Some("weight".to_owned()),
+        FoodEdit::Printed(nutrient, _) | FoodEdit::Amount(nutrient, _) => {
+            Some(format!("nutrient {}", nutrient.0))
+        }
+        FoodEdit::Measure(index, _) => Some(format!("measure {index}")),
+        FoodEdit::AddMeasure | FoodEdit::RemoveMeasure(_) => None,
     }
 }
 

@@ -7,11 +7,14 @@ mod contents;
 mod desk;
 mod lines;
 mod names;
+mod office_edit;
+#[cfg(test)]
+mod office_tests;
 mod recipe_edit;
 #[cfg(test)]
 mod tests;
 mod week_edit;
 
-pub use action::{Action, ChoiceAt, MealAt, OfferAt, RecipeEdit, WeekEdit};
+pub use action::{Action, ChoiceAt, FoodEdit, MealAt, OfferAt, OwnTable, RecipeEdit, WeekEdit};
 pub use contents::{Contents, Saved};
 pub use desk::Desk;

@@ -2,5 +2,7 @@
 
 pub mod about;
 pub mod facts;
+pub mod foods;
 pub mod recipe;
+pub mod rules;
 pub mod week;

@@ -1,7 +1,7 @@
 //! One day of a week.
 
 use super::meal::MealView;
-use super::{Edit, next_date, words};
+use super::{Edit, groups, next_date, words};
 use crate::components::Select;
 use crate::page::use_page;
 use crate::state::WeekEdit;
@@ -11,7 +11,7 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// Meals that can be planned.
-pub(super) const KINDS: [MealKind; 4] = [
+pub const KINDS: [MealKind; 4] = [
     MealKind::Breakfast,
     MealKind::Lunch,
     MealKind::Snack,
@@ -99,11 +99,10 @@ struct AddMealProps {
 #[component]
 fn AddMeal(props: &AddMealProps) -> Html {
     let page = use_page();
-    let specifications = &page.tables.reference.specifications;
     let services: Vec<_> = KINDS
         .iter()
         .flat_map(|kind| {
-            let groups = specifications.groups(*kind);
+            let groups = groups(&page.tables.reference, *kind);
             groups.into_iter().map(|group| (*kind, group))
         })
         .collect();

@@ -1,8 +1,9 @@
 //! Each requirement: figure, limit, verdict, what carries it, where it stands.
 
+use super::places::day_way;
 use super::requirement::{Asked, Carried, CarriedBy, Requirement, requirements, shown};
 use super::words;
-use crate::components::{Bar, VerdictMark};
+use crate::components::{Bar, StandingNote, VerdictMark};
 use crate::format;
 use crate::page::{Page, use_page};
 use crate::route::Route;
@@ -39,8 +40,10 @@ pub fn FindingsView(props: &FindingsViewProps) -> Html {
                 <p class="hint">{ words::no_evidence(&problem) }</p>
             }
             { for study.services.iter().map(|service| {
+                let of = &service.average.service;
+                let patterns = page.tables.reference.meal_patterns.groups(of.kind);
                 let average = &service.average;
-                let name = words::service(average.service.kind, &average.service.group.0);
+                let name = words::service(of.kind, &of.group.0);
                 let meals = format::group(average.planned_meals.servings());
                 let requirements = requirements(service);
                 html! {
@@ -49,9 +52,19 @@ pub fn FindingsView(props: &FindingsViewProps) -> Html {
                         <h3>{ name } { " " }
                             <span class="note">{ words::over(&meals, average.days.len()) }</span>
                         </h3>
+                        if let Some(date) = average.days.iter().min() {
+                            <p class="hint">
+                                <a href={Route::Rules(Some(*date)).fragment()}>{ words::rules_on(*date) }</a>
+                            </p>
+                        }
+                        if !patterns.contains(&of.group) {
+                            <p class="problem" data-test="no-pattern">
+                                { words::no_pattern(of.kind, &of.group.0) }
+                            </p>
+                        }
                         if requirements.is_empty() { <p>{ words::NO_LIMITS }</p> } else {
-                            { for GROUPS.iter().map(|(of, title)| {
-                                group(&props.week, &average.service, &requirements, *of, title)
+                            { for GROUPS.iter().map(|(asked, title)| {
+                                group(&props.week, of, &requirements, *asked, title)
                             }) }
                         }
                     </section>
@@ -102,7 +115,8 @@ struct FindingRowProps {
 fn FindingRow(props: &FindingRowProps) -> Html {
     let requirement = &props.requirement;
     html! {
-        <li class="finding" data-test="finding" data-verdict={format!("{:?}", requirement.verdict)}>
+        <li class="finding" data-test="finding" data-verdict={format!("{:?}", requirement.verdict)}
+            data-of={format!("{:?}", requirement.of)} data-what={requirement.what.clone()}>
             <dl class="finding-line">
                 <div class="finding-what"><dt>{ words::REQUIREMENT }</dt><dd>{ &requirement.what }</dd></div>
                 <div class="finding-figure">
@@ -110,16 +124,23 @@ fn FindingRow(props: &FindingRowProps) -> Html {
                 </div>
                 <div><dt>{ words::LIMIT }</dt><dd>{ &requirement.limit }</dd></div>
                 <div><dt>{ words::VERDICT }</dt><dd><VerdictMark verdict={requirement.verdict} /></dd></div>
-                <div><dt>{ words::COVERAGE }</dt><dd>{ &requirement.known }</dd></div>
+                <div><dt>{ beside(requirement.of) }</dt><dd>{ &requirement.known }</dd></div>
                 <div class="finding-where"><dt>{ words::CITATION }</dt><dd>
                     { &requirement.paragraph }
-                    if let Some(doubt) = &requirement.doubt {
-                        <span class="problem">{ " " }{ doubt }</span>
-                    }
+                    { " " }<StandingNote status={requirement.status.clone()} />
                 </dd></div>
             </dl>
             <Carriers ..props.clone() />
         </li>
+    }
+}
+
+/// What stands beside a figure.
+fn beside(of: Asked) -> &'static str {
+    match of {
+        Asked::AverageMeal => words::COVERAGE,
+        Asked::Week => words::AS_PLANNED,
+        Asked::EachDay => words::DAYS,
     }
 }
 
@@ -150,7 +171,7 @@ fn Carriers(props: &FindingRowProps) -> Html {
         html! {<>
             { days(requirement) }
             if carriers.is_empty() { <p>{ words::NOTHING_CARRIES }</p> } else {
-                { carrier_table(&page, &carriers) }
+                { carrier_table(&page, props, &carriers) }
             }
         </>}
     });
@@ -181,7 +202,8 @@ fn days(requirement: &Requirement) -> Html {
     }
 }
 
-fn carrier_table(page: &Page, carriers: &[CarriedBy]) -> Html {
+fn carrier_table(page: &Page, props: &FindingRowProps, carriers: &[CarriedBy]) -> Html {
+    let (week, service) = (&props.week, &props.service);
     let has_shares = carriers.iter().any(|carrier| carrier.share.is_some());
     html! {
         <table class="bars">
@@ -198,7 +220,7 @@ fn carrier_table(page: &Page, carriers: &[CarriedBy]) -> Html {
                 let title = recipe.map_or(carrier.recipe.0.as_str(), |r| title_or_untitled(&r.title));
                 html! {
                     <tr>
-                        <td>{ words::day(carrier.date) }</td>
+                        <td>{ day_way(week, service, carrier.date, &carrier.recipe) }</td>
                         <th scope="row">
                             <a href={Route::Recipe(carrier.recipe.clone()).fragment()}>{ title }</a>
                         </th>

@@ -2,7 +2,7 @@
 
 use super::day::KINDS;
 use super::offer::OfferView;
-use super::{Edit, words};
+use super::{Edit, groups, words};
 use crate::components::{NumberField, Select};
 use crate::page::use_page;
 use crate::state::{MealAt, OfferAt, WeekEdit};
@@ -39,7 +39,7 @@ pub fn MealView(props: &MealViewProps) -> Html {
     let id = format!("meal-{}-{}", at.day, at.meal);
     let name = words::service(meal.kind, &meal.group.0);
     let full_name = format!("{name}, {}", words::day(day.date));
-    let mut groups = page.tables.reference.specifications.groups(meal.kind);
+    let mut groups = groups(&page.tables.reference, meal.kind);
     if !groups.contains(&meal.group) {
         groups.push(meal.group.clone());
     }

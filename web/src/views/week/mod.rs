@@ -6,25 +6,35 @@ mod findings;
 mod index;
 mod meal;
 mod offer;
+mod places;
 mod readings;
 mod requirement;
 mod sheet;
 mod strip;
-mod words;
+pub(crate) mod words;
 
+pub use day::KINDS;
 pub use index::WeekIndex;
+pub use requirement::limit;
 
 use crate::page::{Page, go, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, WeekEdit};
 use crate::words::title_or_untitled;
 use day::DayView;
-use engine::week::{Date, Week, WeekId};
+use engine::reference::Reference;
+use engine::week::{Date, GradeGroup, MealKind, Week, WeekId};
 use findings::FindingsView;
 use std::rc::Rc;
 use strip::Strip;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
+
+/// Weekdays in a week.
+const WEEKDAYS: usize = 5;
+
+/// Days in a week.
+const MOST_DAYS: usize = 7;
 
 /// Which week.
 #[derive(Clone, PartialEq, Properties)]
@@ -141,14 +151,35 @@ fn ways(page: &Page, week: &Rc<Week>) -> Html {
     }
 }
 
-/// The school day after the last one, or today's.
+/// The day after the last one, weekends left out unless the week has all its
+/// weekdays; or today's.
 fn next_date(week: &Week) -> Date {
-    let last = week.days.iter().map(|day| day.date).max();
-    last.map_or_else(today, Date::next_weekday)
+    let dates = || week.days.iter().map(|day| day.date);
+    let (Some(first), Some(last)) = (dates().min(), dates().max()) else {
+        return today();
+    };
+    let next = last.next_weekday();
+    let has_room = (WEEKDAYS..MOST_DAYS).contains(&week.days.len());
+    if has_room && next.monday() != first.monday() {
+        last.plus_days(1)
+    } else {
+        next
+    }
+}
+
+/// The grade and age groups that have limits or a pattern for a meal.
+pub fn groups(reference: &Reference, kind: MealKind) -> Vec<GradeGroup> {
+    let mut groups = reference.specifications.groups(kind);
+    for group in reference.meal_patterns.groups(kind) {
+        if !groups.contains(&group) {
+            groups.push(group);
+        }
+    }
+    groups
 }
 
 /// Today in the user's time zone.
-fn today() -> Date {
+pub fn today() -> Date {
     let now = js_sys::Date::new_0();
     let text = format!(
         "{:04}-{:02}-{:02}",

@@ -1,5 +1,6 @@
 //! One part of a meal, and its choices.
 
+use super::places::{part_id, planned_field};
 use super::{Edit, words};
 use crate::components::{NumberField, Pick, Picker};
 use crate::format;
@@ -58,7 +59,7 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
         return Html::default();
     };
     let at = props.at;
-    let id = format!("part-{}-{}-{}", at.meal.day, at.meal.meal, at.offer);
+    let id = part_id(at);
     let title = props.edit.reform(move |event: InputEvent| {
         let text = event.target_unchecked_into::<HtmlInputElement>().value();
         WeekEdit::OfferTitle(at, text)
@@ -86,7 +87,7 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
             </div>
             <ul class="choices">
                 { for offer.choices.iter().enumerate().map(|(choice, one)| {
-                    choice_row(&page, one, ChoiceAt { offer: at, choice }, &id, &props.edit)
+                    choice_row(&page, one, ChoiceAt { offer: at, choice }, &props.edit)
                 }) }
             </ul>
             if page.contents().recipes.is_empty() {
@@ -100,7 +101,7 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
     }
 }
 
-fn choice_row(page: &Page, choice: &Choice, at: ChoiceAt, part: &str, edit: &Edit) -> Html {
+fn choice_row(page: &Page, choice: &Choice, at: ChoiceAt, edit: &Edit) -> Html {
     let recipe = page.contents().recipe(&choice.recipe);
     let title = recipe.map_or(choice.recipe.0.as_str(), |recipe| {
         title_or_untitled(&recipe.title)
@@ -115,7 +116,7 @@ fn choice_row(page: &Page, choice: &Choice, at: ChoiceAt, part: &str, edit: &Edi
         <li key={at.choice} class="choice" data-test="choice" data-recipe={choice.recipe.0.clone()}>
             <a class="choice-name" href={Route::Recipe(choice.recipe.clone()).fragment()}>{ title }</a>
             <span class="choice-note">{ note }</span>
-            <NumberField id={format!("{part}-{}", at.choice)} data_test="planned"
+            <NumberField id={planned_field(at)} data_test="planned"
                 label={words::of(words::SERVINGS, title)} hide_label={true}
                 value={Some(choice.planned.servings())} on_change={planned} />
             <button type="button" class="quiet small" onclick={remove}

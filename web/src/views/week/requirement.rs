@@ -11,6 +11,7 @@ use engine::recipe::RecipeId;
 use engine::reference::{ServiceStudy, SureFinding};
 use engine::rules::{Basis, Bound};
 use engine::week::Date;
+use rust_decimal::Decimal;
 
 /// One requirement of one service.
 #[derive(Debug, Clone, PartialEq)]
@@ -25,12 +26,13 @@ pub struct Requirement {
     pub limit: String,
     /// Kept, broken or unknown.
     pub verdict: Verdict,
-    /// How much is known, and how sure it is.
+    /// How much is known and how sure it is; of what is offered, the average
+    /// or the days.
     pub known: String,
     /// Where it stands.
     pub paragraph: String,
-    /// How sure the limit itself is, where it was not read in its source.
-    pub doubt: Option<String>,
+    /// How sure the limit itself is.
+    pub status: String,
     /// The days, where each day has to keep it.
     pub days: Vec<DayOf>,
     /// What carries the figure.
@@ -110,8 +112,9 @@ fn on_average(sure: &SureFinding) -> Requirement {
     let share = format::percent_known(finding.coverage);
     let mut known = vec![words::known_for(&share)];
     if let Some(uncertainty) = uncertainty.as_ref().filter(|_| finding.complete) {
-        let standard = format::number(uncertainty.standard, figure_digits(finding));
-        known.push(words::give_or_take(&format!("{standard} {}", rule.unit)));
+        let margin = format::number(uncertainty.expanded(), figure_digits(finding));
+        let margin = format!("{margin} {}", rule.unit);
+        known.push(words::give_or_take(&margin, uncertainty.at_least));
     }
     if let Some(likelihood) = likelihood {
         known.push(words::likelihood(*likelihood).to_owned());
@@ -124,7 +127,7 @@ fn on_average(sure: &SureFinding) -> Requirement {
         verdict: finding.verdict,
         known: known.join(", "),
         paragraph: rule.paragraph.clone(),
-        doubt: words::doubt(&rule.status),
+        status: rule.status.clone(),
         days: Vec::new(),
         carried: Carried::ByNutrient(rule.nutrient),
     }
@@ -155,8 +158,9 @@ fn average_figure(finding: &Finding) -> String {
     }
 }
 
-fn limit(bound: Bound, limit: rust_decimal::Decimal, unit: &str) -> String {
-    words::limit(bound, format!("{} {unit}", format::group(limit)).trim_end())
+/// A limit with its side and unit.
+pub fn limit(bound: Bound, limit: Decimal, unit: &str) -> String {
+    words::limit(bound, &words::counted(&format::group(limit), unit))
 }
 
 /// Findings on days, gathered by what they ask, in the order of the table.
@@ -189,10 +193,10 @@ fn on_offer(findings: &[&PatternFinding]) -> Requirement {
             })
         })
         .collect();
-    let met = days
-        .iter()
-        .filter(|day| day.verdict == Verdict::Met)
-        .count();
+    let of_verdict = |verdict| -> Vec<Date> {
+        let of_verdict = days.iter().filter(|day| day.verdict == verdict);
+        of_verdict.map(|day| day.date).collect()
+    };
     let figure = match (is_daily, worst.date) {
         (true, Some(date)) => words::on_day(&offer_figure(worst, worst.figure), date),
         _ => offer_figure(worst, worst.figure),
@@ -208,12 +212,16 @@ fn on_offer(findings: &[&PatternFinding]) -> Requirement {
         limit: limit(rule.bound, rule.limit, &rule.unit),
         verdict: worst.verdict,
         known: match (is_daily, worst.average) {
-            (true, _) => words::days_met(met, days.len()),
+            (true, _) => words::on_days(
+                days.len(),
+                &of_verdict(Verdict::Missed),
+                &of_verdict(Verdict::Unknown),
+            ),
             (false, Some(average)) => words::on_average(&average_offer(worst, average)),
             (false, None) => String::new(),
         },
         paragraph: rule.paragraph.clone(),
-        doubt: words::doubt(&rule.status),
+        status: rule.status.clone(),
         days,
         carried: Carried::By(carried(findings)),
     }
@@ -245,24 +253,32 @@ fn severity(verdict: Verdict) -> u8 {
 }
 
 fn offer_figure(finding: &PatternFinding, figure: Bounds) -> String {
-    format!("{} {}", bounds(figure, finding.digits), finding.rule.unit)
-        .trim_end()
-        .to_owned()
+    with_unit(bounds(figure, finding.digits), &finding.rule.unit)
 }
 
 /// Averages are no amounts that anyone is served: two decimals will do.
 fn average_offer(finding: &PatternFinding, average: Bounds) -> String {
     let digits = finding.digits.min(Digits(2));
-    format!("{} {}", bounds(average, digits), finding.rule.unit)
+    with_unit(bounds(average, digits), &finding.rule.unit)
 }
 
-fn bounds(figure: Bounds, digits: Digits) -> String {
+/// A figure with its unit; nothing has no unit.
+fn with_unit(figure: Option<String>, unit: &str) -> String {
+    figure.map_or_else(
+        || words::UNKNOWN.to_owned(),
+        |figure| words::counted(&figure, unit),
+    )
+}
+
+/// What is known of a figure: "0.5", "0.5 to 0.75", "≥ 0.5", and nothing where
+/// nothing is.
+fn bounds(figure: Bounds, digits: Digits) -> Option<String> {
     let low = format::number(figure.low, digits);
     match figure.high {
-        _ if figure.is_exact() => low,
-        Some(high) => words::between(&low, &format::number(high, digits)),
-        None if figure.low.is_zero() => words::UNKNOWN.to_owned(),
-        None => format!("≥ {low}"),
+        _ if figure.is_exact() => Some(low),
+        Some(high) => Some(words::between(&low, &format::number(high, digits))),
+        None if figure.low.is_zero() => None,
+        None => Some(format!("≥ {low}")),
     }
 }
 
@@ -317,13 +333,13 @@ mod tests {
             high: high.map(dec),
         };
         for (figure, shown) in [
-            (of("0.5", Some("0.5")), "0.5"),
-            (of("0.5", Some("0.75")), "0.5 to 0.8"),
-            (of("0.5", None), "≥ 0.5"),
-            (of("0", None), "unknown"),
-            (of("0", Some("0")), "0.0"),
+            (of("0.5", Some("0.5")), Some("0.5")),
+            (of("0.5", Some("0.75")), Some("0.5 to 0.8")),
+            (of("0.5", None), Some("≥ 0.5")),
+            (of("0", None), None),
+            (of("0", Some("0")), Some("0.0")),
         ] {
-            assert_eq!(bounds(figure, Digits(1)), shown);
+            assert_eq!(bounds(figure, Digits(1)).as_deref(), shown);
         }
     }
 }

@@ -25,7 +25,7 @@ pub const COPY_DAY: &str = "Copy day";
 pub const REMOVE_DAY: &str = "Remove day";
 pub const ADD_MEAL: &str = "Add a meal";
 pub const MEAL: &str = "Meal";
-pub const GROUP: &str = "Grades";
+pub const GROUP: &str = "Grades or ages";
 pub const PLANNED_MEALS: &str = "Meals planned";
 pub const REMOVE_MEAL: &str = "Remove the meal";
 pub const ADD_PART: &str = "Add a part";
@@ -56,11 +56,16 @@ pub const AMOUNT: &str = "In the average meal";
 pub const SHARE: &str = "Share";
 pub const UNKNOWN: &str = "unknown";
 pub const AVERAGES: &str = "Calories, fat and sodium are limited in the week’s average meal; no day has to keep them by \
-     itself. Of what is offered, the smallest meal counts that a student can choose.";
+     itself. Of what is offered, the smallest meal counts that a student can choose. Behind ± stands the \
+     expanded uncertainty with a coverage factor of 2: of figures like these, about 95 in 100 lie within it.";
 pub const OF_AVERAGE_MEAL: &str = "The average meal";
 pub const OF_WEEK: &str = "What the week offers";
 pub const OF_EACH_DAY: &str = "What each day offers";
-pub const NO_LIMITS: &str = "The tables hold no limits for this meal and these grades.";
+pub const NO_LIMITS: &str =
+    "No rules are in force for this meal and these grades or ages on the week’s first day.";
+pub const AS_PLANNED: &str = "As planned";
+pub const DAYS: &str = "Days";
+pub const TO_CHOICE: &str = "To its place in the plan";
 pub const SAME_DAY: &str =
     "Another day of the week has this date already: choose a date of its own.";
 pub const TO_FINDINGS: &str = "All requirements, and what carries them";
@@ -165,9 +170,67 @@ pub fn on_day(figure: &str, date: Date) -> String {
     format!("{figure} on {}", date.weekday())
 }
 
-/// On how many days a requirement is met.
-pub fn days_met(met: usize, days: usize) -> String {
-    format!("met on {met} of {}", self::days(days))
+/// The first three letters of a day.
+fn short_day(date: Date) -> String {
+    date.weekday().chars().take(3).collect()
+}
+
+/// On which of so many days a requirement is not met.
+pub fn on_days(count: usize, missed: &[Date], unknown: &[Date]) -> String {
+    let names = |dates: &[Date]| -> String {
+        let names: Vec<String> = dates.iter().map(|date| short_day(*date)).collect();
+        names.join(", ")
+    };
+    let all = |dates: &[Date]| dates.len() == count && count > 1;
+    let part = |word: &str, dates: &[Date]| match dates {
+        [] => None,
+        dates if all(dates) => Some(format!("{word} on all {count} days")),
+        dates => Some(format!("{word} on {}", names(dates))),
+    };
+    let parts: Vec<String> = [part("missed", missed), part("unknown", unknown)]
+        .into_iter()
+        .flatten()
+        .collect();
+    match (parts.is_empty(), count) {
+        (false, _) => parts.join("; "),
+        (true, 1) => "met on its one day".to_owned(),
+        (true, _) => format!("met on all {count} days"),
+    }
+}
+
+/// Units of which the tables write the one or the other number.
+const COUNTED: [(&str, &str); 7] = [
+    ("cup", "cups"),
+    ("option", "options"),
+    ("component", "components"),
+    ("subgroup", "subgroups"),
+    ("meal", "meals"),
+    ("day", "days"),
+    ("other product", "other products"),
+];
+
+/// A figure with its unit: "1 option", "2 cups", "0.5 cup", "≥ 8 oz eq".
+pub fn counted(figure: &str, unit: &str) -> String {
+    let is_number = |one: &&(&str, &str)| one.0 == unit || one.1 == unit;
+    let Some((one, many)) = COUNTED.iter().find(is_number) else {
+        return format!("{figure} {unit}");
+    };
+    let is_one = figure == "1" || figure.starts_with("0.");
+    format!("{figure} {}", if is_one { one } else { many })
+}
+
+/// Where the rules of a week can be read.
+pub fn rules_on(date: Date) -> String {
+    format!("The rules in force on {date}, with their sources")
+}
+
+/// A service whose group has no meal pattern.
+pub fn no_pattern(kind: MealKind, group: &str) -> String {
+    format!(
+        "The tables hold no meal pattern of {} for {group}: amounts of components are not checked. \
+         Choose other grades or ages, or enter your own amounts under Rules.",
+        kind
+    )
 }
 
 /// The average beside the figure that decides.
@@ -180,9 +243,10 @@ pub fn between(low: &str, high: &str) -> String {
     format!("{low} to {high}")
 }
 
-/// A standard uncertainty.
-pub fn give_or_take(figure: &str) -> String {
-    format!("give or take {figure}")
+/// An expanded uncertainty, with a coverage factor of 2.
+pub fn give_or_take(margin: &str, at_least: bool) -> String {
+    let more = if at_least { " or more" } else { "" };
+    format!("± {margin}{more}")
 }
 
 /// How sure a verdict is.
@@ -220,24 +284,37 @@ pub fn and_more(count: usize) -> String {
 }
 
 pub const READINGS: &str = "Rules that can be read in two ways";
-pub const READINGS_HINT: &str = "Where a rule has changed or is not settled, choose the reading that your State agency follows.";
 
-/// A reading of the rules, by its name in the tables.
-pub fn switch(name: &str) -> String {
-    match name {
-        "whole milk act" => "Follow the Whole Milk for Healthy Kids Act of 2025 at lunch: whole and \
-             reduced-fat milk may be offered, and the fat of fluid milk is left out of the saturated fat test"
-            .to_owned(),
-        name => format!("Follow “{name}”"),
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn units_agree_with_their_figures() {
+        for (figure, unit, printed) in [
+            ("1", "options", "1 option"),
+            ("0", "options", "0 options"),
+            ("2.5", "cup", "2.5 cups"),
+            ("0.5", "cup", "0.5 cup"),
+            ("≥ 8", "oz eq", "≥ 8 oz eq"),
+        ] {
+            assert_eq!(counted(figure, unit), printed);
+        }
     }
-}
 
-/// How sure a limit is, by its status in the tables; nothing where it was read
-/// in its source.
-pub fn doubt(status: &str) -> Option<String> {
-    match status {
-        "verified" => None,
-        "from memory" => Some("figure from memory: check it before relying on it".to_owned()),
-        status => Some(format!("({status})")),
+    #[test]
+    fn days_that_fail_are_named() {
+        let days: Vec<Date> = ["2026-11-30", "2026-12-01"]
+            .map(|day| day.parse().unwrap())
+            .to_vec();
+        for (count, missed, unknown, words) in [
+            (5, &days[..0], &days[..0], "met on all 5 days"),
+            (1, &days[..0], &days[..0], "met on its one day"),
+            (5, &days[..2], &days[..0], "missed on Mon, Tue"),
+            (5, &days[..1], &days[1..2], "missed on Mon; unknown on Tue"),
+            (2, &days[..2], &days[..0], "missed on all 2 days"),
+        ] {
+            assert_eq!(on_days(count, missed, unknown), words);
+        }
     }
 }

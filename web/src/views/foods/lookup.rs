@@ -1,0 +1,46 @@
+//! The search over the dataset's foods and the office's own.
+
+use super::words;
+use crate::components::{Pick, Picker};
+use crate::page::{Page, go, use_page};
+use crate::route::Route;
+use yew::prelude::*;
+
+/// Foods offered for what is typed.
+const OFFERED: usize = 15;
+
+/// The field; a food that is chosen opens on its page.
+#[component]
+pub fn LookUp() -> Html {
+    let page = use_page();
+    let search = use_callback(page, |typed: String, page| found(page, &typed));
+    let on_pick = Callback::from(|key: AttrValue| {
+        if let Ok(food) = key.parse() {
+            go(&Route::Food(food));
+        }
+    });
+    html! {
+        <section class="look-up" aria-labelledby="look-up">
+            <h2 id="look-up">{ words::LOOK_UP }</h2>
+            <p class="lead">{ words::LOOK_UP_LEAD }</p>
+            <Picker id="find-food" data_test="find-food" label={words::FIND} hide_label={true}
+                placeholder={words::FIND_HINT} {search} {on_pick} />
+        </section>
+    }
+}
+
+fn found(page: &Page, typed: &str) -> Vec<Pick> {
+    let reference = &page.tables.reference;
+    let mut hits = reference.own_search.search(typed, OFFERED);
+    hits.extend(reference.search.search(typed, OFFERED));
+    let picks = hits.into_iter().filter_map(|hit| {
+        let food = reference.foods.food(hit.food)?;
+        let group = reference.foods.group_name(food.group);
+        Some(Pick {
+            key: food.id.to_string().into(),
+            name: food.description.clone().into(),
+            note: group.unwrap_or(words::YOUR_OWN).to_owned().into(),
+        })
+    });
+    picks.take(OFFERED).collect()
+}

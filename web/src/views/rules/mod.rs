@@ -1,0 +1,70 @@
+//! Rules: what is in force on a date, how unsettled ones are read, and the
+//! office's own limits.
+
+mod in_force;
+mod lines;
+mod other_tables;
+mod own;
+mod switches;
+mod words;
+
+pub use switches::Switches;
+
+use crate::page::{use_page, use_title};
+use engine::week::Date;
+use in_force::InForce;
+use other_tables::OtherTables;
+use own::OwnLimits;
+use web_sys::HtmlInputElement;
+use yew::prelude::*;
+
+/// On which day.
+#[derive(Clone, PartialEq, Properties)]
+pub struct RulesViewProps {
+    /// The day at first; today where none is asked for.
+    pub date: Option<Date>,
+}
+
+/// The view.
+#[component]
+pub fn RulesView(props: &RulesViewProps) -> Html {
+    let page = use_page();
+    use_title(crate::words::RULES);
+    let asked = props.date;
+    let chosen = use_state(|| asked.unwrap_or_else(super::week::today));
+    let date = *chosen;
+    let onchange = Callback::from(move |event: Event| {
+        let text = event.target_unchecked_into::<HtmlInputElement>().value();
+        // The field gives an empty text while its date is incomplete.
+        if let Ok(date) = text.parse::<Date>() {
+            chosen.set(date);
+        }
+    });
+    html! {
+        <div class="rules">
+            <h1>{ words::TITLE }</h1>
+            <p class="lead">{ words::LEAD }</p>
+            <section aria-labelledby="rules-in-force">
+                <h2 id="rules-in-force">{ words::IN_FORCE }</h2>
+                <p class="field">
+                    <label for="rules-date">{ words::DATE }</label>
+                    <input id="rules-date" type="date" value={date.to_string()} {onchange} />
+                </p>
+                <InForce {date} />
+            </section>
+            <section aria-labelledby="switches">
+                <h2 id="switches">{ words::SWITCHES }</h2>
+                <Switches />
+            </section>
+            <section aria-labelledby="own-limits">
+                <h2 id="own-limits">{ words::OWN }</h2>
+                { for words::OWN_LEAD.iter().map(|text| html! { <p>{ *text }</p> }) }
+                { for crate::state::OwnTable::ALL.into_iter().map(|table| {
+                    let text = table.text(&page.contents().rest.own_rules).unwrap_or_default();
+                    html! { <OwnLimits {table} text={text.to_owned()} /> }
+                }) }
+            </section>
+            <OtherTables />
+        </div>
+    }
+}
