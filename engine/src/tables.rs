@@ -48,10 +48,10 @@ pub fn read<T: DeserializeOwned>(table: &str, text: &str) -> Result<Vec<Row<T>>,
     for record in reader.records() {
         let record = record.map_err(|e| error(table, &e))?;
         let line = record.position().map_or(0, csv::Position::line);
-        let row = record.deserialize(Some(&headers)).map_err(|e| TableError {
+        let InColumns(row) = record.deserialize(Some(&headers)).map_err(|e| TableError {
             table: table.to_owned(),
             line,
-            problem: format!("{e}: compare the row with the header"),
+            problem: format!("{}: compare the row with the header", plain(&e)),
         })?;
         rows.push(Row { line, row });
     }
@@ -62,8 +62,44 @@ fn error(table: &str, cause: &csv::Error) -> TableError {
     TableError {
         table: table.to_owned(),
         line: cause.position().map_or(0, csv::Position::line),
-        problem: cause.to_string(),
+        problem: plain(cause),
     }
+}
+
+/// A row whose error names the column.
+struct InColumns<T>(T);
+
+impl<'de, T: DeserializeOwned> Deserialize<'de> for InColumns<T> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        serde_path_to_error::deserialize(deserializer)
+            .map(Self)
+            .map_err(|error| match error.path().to_string().as_str() {
+                // The row as a whole, as when a column is missing.
+                "." | "?" => error.into_inner(),
+                column => de::Error::custom(format!("column \"{column}\": {}", error.inner())),
+            })
+    }
+}
+
+/// What the reader reports, in words of tables.
+fn plain(cause: &csv::Error) -> String {
+    let text = match cause.kind() {
+        csv::ErrorKind::Deserialize { err, .. } => err.kind().to_string(),
+        csv::ErrorKind::UnequalLengths {
+            expected_len, len, ..
+        } => format!(
+            "the line has {len} cells and the header has {expected_len} columns: give it as many, an empty one for each that holds nothing"
+        ),
+        _ => cause.to_string(),
+    };
+    [
+        ("a Decimal type representing a fixed-point number", "a number"),
+        ("invalid value: string ", "cannot be read: "),
+        ("unknown variant", "unknown word"),
+        ("missing field", "missing column"),
+    ]
+    .into_iter()
+    .fold(text, |text, (from, to)| text.replace(from, to))
 }
 
 /// Several entries in one cell, separated by `|`; an empty cell has none.
@@ -128,5 +164,46 @@ impl<'de> Deserializer<'de> for EntryDeserializer<'_> {
         bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str bytes
         byte_buf option unit unit_struct newtype_struct seq tuple tuple_struct
         map struct identifier ignored_any
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use rust_decimal::Decimal;
+
+    #[derive(Debug, Deserialize)]
+    #[expect(dead_code, reason = "only their errors are looked at")]
+    struct Limit {
+        limit: Decimal,
+        side: Side,
+    }
+
+    #[derive(Debug, Deserialize)]
+    enum Side {
+        #[serde(rename = "at most")]
+        AtMost,
+    }
+
+    #[test]
+    fn errors_name_line_and_column_in_plain_words() {
+        for (text, line, words) in [
+            (
+                "limit,side\n1,at most\nmuch,at most\n",
+                3,
+                "column \"limit\": cannot be read: \"much\", expected a number",
+            ),
+            (
+                "limit,side\n1,over\n",
+                2,
+                "column \"side\": unknown word `over`, expected `at most`",
+            ),
+            ("limit\n1\n", 2, "missing column `side`"),
+            ("limit,side\n1\n", 2, "the line has 1 cells and the header has 2 columns"),
+        ] {
+            let error = read::<Limit>("limits", text).unwrap_err();
+            assert_eq!(error.line, line, "{error}");
+            assert!(error.problem.contains(words), "{error}");
+        }
     }
 }

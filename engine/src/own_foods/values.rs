@@ -103,17 +103,16 @@ fn label_values(
     declared
         .iter()
         .map(|figure| {
-            let place = || format!("{}, nutrient {}", food.description, figure.nutrient.0);
             let row = label.nutrient(figure.nutrient).ok_or_else(|| {
                 ImportError::new(
-                    place(),
+                    format!("{}, nutrient {}", food.description, figure.nutrient.0),
                     "a Nutrition Facts panel has no row for it",
                     "enter it as a specification value instead",
                 )
             })?;
             let (low, high) = row.amounts.interval(&figure.printed).ok_or_else(|| {
                 ImportError::new(
-                    place(),
+                    format!("{}, {}", food.description, row.name),
                     format!(
                         "\"{}\" is no figure that the law's rounding prints for {}",
                         figure.printed, row.in_text

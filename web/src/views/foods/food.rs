@@ -46,12 +46,14 @@ pub fn FoodView(props: &FoodViewProps) -> Html {
         <div class="food-page">
             { back() }
             <h1 data-test="food-title">{ title.to_owned() }</h1>
-            if let Some(own) = own { <Editor food={own.clone()} /> }
-            if let Some(food) = food {
-                if own.is_none() {
-                    { about(food, foods.group_name(food.group).unwrap_or_default()) }
-                    { measures(foods.measures(food.id)) }
-                }
+            if let Some(own) = own {
+                <div class="food-columns">
+                    <Editor food={own.clone()} />
+                    if food.is_some() { <Values id={props.id} /> }
+                </div>
+            } else if let Some(food) = food {
+                { about(food, foods.group_name(food.group).unwrap_or_default()) }
+                { measures(foods.measures(food.id)) }
                 <Values id={food.id} />
             }
         </div>

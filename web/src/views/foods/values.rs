@@ -26,6 +26,15 @@ pub fn Values(props: &ValuesProps) -> Html {
         (false, true) => Some(words::PROVENANCE),
         (false, false) => None,
     };
+    // A label is silent on most nutrients: they are named in one sentence.
+    let is_shown = |nutrient: &&Nutrient| !is_own || has_value(&page, props.id, nutrient);
+    let (shown, missing): (Vec<_>, Vec<_>) = page
+        .tables
+        .reference
+        .foods
+        .nutrients()
+        .iter()
+        .partition(is_shown);
     html! {
         <section class="nutrients food-values" aria-labelledby="values">
             <h2 id="values">{ words::VALUES }</h2>
@@ -38,14 +47,22 @@ pub fn Values(props: &ValuesProps) -> Html {
                     if let Some(title) = last_column { <th scope="col">{ title }</th> }
                 </tr></thead>
                 <tbody>
-                    { for page.tables.reference.foods.nutrients().iter().map(|nutrient| {
+                    { for shown.into_iter().map(|nutrient| {
                         row(&page, props.id, nutrient, last_column.is_some())
                     }) }
                 </tbody>
             </table>
+            if !missing.is_empty() {
+                <p class="note" data-test="no-values">{ words::no_value_for(&missing) }</p>
+            }
             { for notes.into_iter().flatten().map(|note| html! { <p class="note">{ note }</p> }) }
         </section>
     }
+}
+
+fn has_value(page: &Page, food: FoodId, nutrient: &Nutrient) -> bool {
+    let foods = &page.tables.reference.foods;
+    foods.per_100_g(food, nutrient.id).is_some()
 }
 
 fn row(page: &Page, food: FoodId, nutrient: &Nutrient, has_last: bool) -> Html {

@@ -1,6 +1,6 @@
 //! Words of the views of foods.
 
-use engine::foods::{Food, FoodId, ValueSource};
+use engine::foods::{Food, FoodId, Nutrient, ValueSource};
 use engine::own_foods::ImportError;
 
 pub const TITLE: &str = "Foods";
@@ -31,9 +31,9 @@ pub fn problem(error: &ImportError) -> String {
 
 pub const ALL_FOODS: &str = "← All foods";
 pub const DESCRIPTION: &str = "Description, as recipes name it";
-pub const DESCRIPTION_HINT: &str = "Tortilla, whole wheat, 8 inch, Cedar Mill";
+pub const DESCRIPTION_HINT: &str = "as in: Tortilla, whole wheat, 8 inch, Cedar Mill";
 pub const REFERENCE_FIELD: &str = "Which package or sheet, and when it was read";
-pub const REFERENCE_HINT: &str = "label of case 4410, read 2026-08-14";
+pub const REFERENCE_HINT: &str = "as in: label of case 4410, read 2026-08-14";
 pub const FOOD_IN_USE: &str = "In use: recipes find this food.";
 pub const LABEL: &str = "Nutrition Facts of the package";
 pub const LABEL_HINT: &str = "Copy each figure as it is printed, in the label’s order: digits, or words such as “less than 1”. \
@@ -117,6 +117,12 @@ pub const INTERVAL: &str = "may be";
 pub const PROVENANCE: &str = "how it was found";
 pub const NO_VALUE: &str = "no value";
 pub const AS_STATED: &str = "as stated";
+
+/// Nutrients of which nothing is known.
+pub fn no_value_for(nutrients: &[&Nutrient]) -> String {
+    let names: Vec<&str> = nutrients.iter().map(|one| one.name.as_str()).collect();
+    format!("No value, which is not zero: {}.", names.join("; "))
+}
 
 /// The interval for which a figure stands.
 pub fn between(low: &str, high: &str) -> String {
