@@ -93,7 +93,10 @@ fn plain(cause: &csv::Error) -> String {
         _ => cause.to_string(),
     };
     [
-        ("a Decimal type representing a fixed-point number", "a number"),
+        (
+            "a Decimal type representing a fixed-point number",
+            "a number",
+        ),
         ("invalid value: string ", "cannot be read: "),
         ("unknown variant", "unknown word"),
         ("missing field", "missing column"),
@@ -199,7 +202,11 @@ mod tests {
                 "column \"side\": unknown word `over`, expected `at most`",
             ),
             ("limit\n1\n", 2, "missing column `side`"),
-            ("limit,side\n1\n", 2, "the line has 1 cells and the header has 2 columns"),
+            (
+                "limit,side\n1\n",
+                2,
+                "the line has 1 cells and the header has 2 columns",
+            ),
         ] {
             let error = read::<Limit>("limits", text).unwrap_err();
             assert_eq!(error.line, line, "{error}");

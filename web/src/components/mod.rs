@@ -7,8 +7,8 @@ mod left_out;
 mod number_field;
 mod picker;
 mod select;
-mod unit_field;
 mod standing;
+mod unit_field;
 mod verdict;
 
 pub use bar::Bar;
@@ -18,6 +18,6 @@ pub use left_out::LeftOut;
 pub use number_field::NumberField;
 pub use picker::{Pick, Picker};
 pub use select::Select;
-pub use unit_field::{MASSES, Measured, UnitField, VOLUMES};
 pub use standing::StandingNote;
+pub use unit_field::{MASSES, Measured, UnitField, VOLUMES};
 pub use verdict::VerdictMark;
