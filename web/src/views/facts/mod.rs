@@ -1,6 +1,8 @@
 //! The Nutrition Facts panel of a recipe.
 
+mod also;
 mod claims;
+mod linear;
 mod options;
 mod panel;
 mod words;
@@ -8,7 +10,7 @@ mod words;
 use crate::page::{use_page, use_title};
 use crate::route::Route;
 use crate::words::title_or_untitled;
-use engine::claims::ClaimOptions;
+use claims::Claims;
 use engine::label::{PanelOptions, nutrition_facts};
 use engine::recipe::RecipeId;
 use options::OptionsField;
@@ -27,7 +29,6 @@ pub struct FactsViewProps {
 pub fn FactsView(props: &FactsViewProps) -> Html {
     let page = use_page();
     let options = use_state(PanelOptions::default);
-    let food = use_state(ClaimOptions::default);
     let title = page
         .contents()
         .recipe(&props.id)
@@ -60,10 +61,6 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
         let options = options.clone();
         Callback::from(move |changed| options.set(changed))
     };
-    let on_claim = {
-        let food = food.clone();
-        Callback::from(move |changed| food.set(changed))
-    };
     html! {
         <div class="facts-view">
             { back }
@@ -86,7 +83,8 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
                             drop(gloo::utils::window().print());
                         })}>{ words::PRINT }</button>
                     </section>
-                    { claims::claims(analysis, &page.tables.reference.claims, &food, &on_claim) }
+                    <Claims recipe={recipe.clone()} study={study.clone()}
+                        serving_weight={options.serving_weight} />
                 </div>
             </div>
         </div>

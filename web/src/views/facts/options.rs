@@ -1,5 +1,6 @@
 //! What the office decides about the panel.
 
+use super::also::Also;
 use super::words;
 use crate::components::{NumberField, Select};
 use engine::label::{Audience, Content, Form, PanelOptions};
@@ -70,10 +71,14 @@ pub fn OptionsField(props: &OptionsFieldProps) -> Html {
                 names={vec![words::VERTICAL.into(), words::TABULAR.into(), words::LINEAR.into()]}
                 chosen={FORMS.iter().position(|one| *one == options.form)}
                 on_choose={choose(|options, index| options.form = FORMS[index])} />
-            <p class="check">
-                <input id="dual" type="checkbox" checked={options.dual} onchange={dual} />
-                <label for="dual">{ words::DUAL }</label>
-            </p>
+            // Running text has no columns.
+            if options.form != Form::Linear {
+                <p class="check">
+                    <input id="dual" type="checkbox" checked={options.dual} onchange={dual} />
+                    <label for="dual">{ words::DUAL }</label>
+                </p>
+            }
+            <Also options={options.clone()} on_change={props.on_change.clone()} />
         </section>
     }
 }

@@ -1,6 +1,7 @@
 //! The panel, drawn as 21 CFR 101.9(d) describes it. Sizes are in the style
 //! sheet, in points, as the layout table of the engine states them.
 
+use super::linear::linear;
 use super::words;
 use engine::label::{FactsPanel, FigureStatus, Form, PanelCell, PanelRow, RowGroup};
 use yew::prelude::*;
@@ -19,12 +20,13 @@ pub fn Panel(props: &PanelProps) -> Html {
     if panel.form == Form::Linear {
         return html! {
             <section class="facts facts-linear" aria-label={words::PANEL} data-test="facts-panel">
-                <p>{ panel.running_text() }</p>
+                { linear(panel) }
             </section>
         };
     }
     let columns = panel.columns.len();
     let form = match panel.form {
+        Form::Tabular if columns > 1 => "facts-tabular facts-tabular-dual",
         Form::Tabular => "facts-tabular",
         _ if columns > 1 => "facts-dual",
         _ => "facts-vertical",

@@ -1,7 +1,5 @@
 //! Words of the view of the Nutrition Facts panel.
 
-use engine::rules::{Citation, Standing};
-
 pub const NOTES: &str = "To know about this panel";
 pub const PRINT: &str = "Print the panel";
 pub const INCOMPLETE: &str = "Some values are not known. A figure marked “at least” is what is known, rounded \
@@ -11,6 +9,7 @@ pub const PERCENT_HEADING: &str = "% Daily Value*";
 pub const AMOUNT_HEADING: &str = "Amount";
 pub const CALORIES: &str = "Calories";
 pub const SERVING_SIZE: &str = "Serving size";
+pub const SHORT_SERVING_SIZE: &str = "Serv. size:";
 pub const NUTRIENT: &str = "Nutrient";
 
 pub const OPTIONS: &str = "How the panel is made";
@@ -26,6 +25,7 @@ pub const FULL: &str = "all";
 pub const WITHOUT_INSIGNIFICANT: &str =
     "without those that may be left out for their small amounts";
 pub const SIMPLIFIED: &str = "simplified, where it is allowed";
+pub const ALSO: &str = "List more nutrients";
 pub const FORM: &str = "Layout";
 pub const VERTICAL: &str = "one row below the other";
 pub const TABULAR: &str = "side by side, for small packages";
@@ -39,36 +39,4 @@ pub fn back(title: &str) -> String {
 /// Title of the view.
 pub fn title(title: &str) -> String {
     format!("Nutrition Facts: {title}")
-}
-
-pub const CLAIMS: &str = "Claims that the figures bear out";
-pub const CLAIMS_HINT: &str = "By 21 CFR 101.13 and 101.54 to 101.62. A claim is offered only when complete data proves \
-     every criterion; a reviewer of labels has the last word.";
-pub const KIND: &str = "The food is";
-pub const INDIVIDUAL: &str = "a single food";
-pub const MAIN_DISH: &str = "a main dish";
-pub const MEAL: &str = "a meal";
-pub const REFERENCE_AMOUNT: &str = "Amount customarily eaten (21 CFR 101.12(b))";
-pub const NO_CLAIMS: &str = "None is proven.";
-pub const OTHER_CLAIMS: &str = "Claims that are not offered, and why";
-pub const NOT_MET: &str = "not met";
-pub const NOT_KNOWN: &str = "not known";
-pub const MAY_BE_NEEDED: &str = "(missing values decide whether this is needed)";
-
-/// Where a rule stands.
-pub fn cited(citation: &Citation) -> String {
-    let status = match citation.status {
-        Standing::Verified => "verified",
-        Standing::SecondaryCopy => "read in a secondary copy",
-        Standing::FromMemory => "from memory",
-    };
-    format!(" ({}, {status})", citation.paragraph)
-}
-
-/// A criterion and its figure, where there is one.
-pub fn criterion(words: &str, figure: Option<&str>) -> String {
-    match figure {
-        Some(figure) => format!("{words}: {figure}"),
-        None => format!("{words}: unknown"),
-    }
 }

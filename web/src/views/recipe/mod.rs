@@ -22,6 +22,7 @@ mod within;
 mod words;
 
 pub use index::{RecipeIndex, find};
+pub use phrases::sentence;
 
 use crate::page::{Page, focus_and_mark, go, use_page, use_title};
 use crate::route::Route;
