@@ -1,5 +1,6 @@
 //! Reading a table that comes in as CSV text.
 
+use csv::StringRecord;
 use serde::de::{self, DeserializeOwned, IntoDeserializer};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::fmt;
@@ -48,10 +49,17 @@ pub fn read<T: DeserializeOwned>(table: &str, text: &str) -> Result<Vec<Row<T>>,
     for record in reader.records() {
         let record = record.map_err(|e| error(table, &e))?;
         let line = record.position().map_or(0, csv::Position::line);
-        let InColumns(row) = record.deserialize(Some(&headers)).map_err(|e| TableError {
-            table: table.to_owned(),
-            line,
-            problem: format!("{}: compare the row with the header", plain(&e)),
+        let row = record.deserialize(Some(&headers)).map_err(|e| {
+            let what = plain(&e);
+            let place = match column(&what, &headers, &record) {
+                Some(column) => format!("column \"{column}\": "),
+                None => String::new(),
+            };
+            TableError {
+                table: table.to_owned(),
+                line,
+                problem: format!("{place}{what}: compare the row with the header"),
+            }
         })?;
         rows.push(Row { line, row });
     }
@@ -66,19 +74,12 @@ fn error(table: &str, cause: &csv::Error) -> TableError {
     }
 }
 
-/// A row whose error names the column.
-struct InColumns<T>(T);
-
-impl<'de, T: DeserializeOwned> Deserialize<'de> for InColumns<T> {
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        serde_path_to_error::deserialize(deserializer)
-            .map(Self)
-            .map_err(|error| match error.path().to_string().as_str() {
-                // The row as a whole, as when a column is missing.
-                "." | "?" => error.into_inner(),
-                column => de::Error::custom(format!("column \"{column}\": {}", error.inner())),
-            })
-    }
+/// The column of the cell that an error quotes first, if it quotes one.
+fn column<'h>(message: &str, headers: &'h StringRecord, row: &StringRecord) -> Option<&'h str> {
+    let quoted = message.split(['"', '`']).nth(1)?;
+    let is_quoted = |cell: &str| cell.split('|').any(|entry| entry.trim() == quoted);
+    let place = row.iter().position(is_quoted)?;
+    headers.get(place)
 }
 
 /// What the reader reports, in words of tables.

@@ -119,7 +119,7 @@ fn label_tables() {
             "204,4 and over,DRV,78,g",
             "204,5 and over,DRV,78,g",
             2,
-            "unknown variant",
+            "unknown word",
         ),
         (
             "daily values",
