@@ -93,7 +93,11 @@ pub fn Fields(props: &FieldsProps) -> Html {
                     onchange={on_small} />
                 <label for="two-tablespoons">{ words::TWO_TABLESPOONS }</label>
             </p>
-            { for props.questions.iter().map(|criterion| question(props, criterion, &change)) }
+            <details class="claim-questions" open={!options.ingredients.is_empty()}
+                data-test="claim-questions">
+                <summary>{ words::QUESTIONS }</summary>
+                { for props.questions.iter().map(|criterion| question(props, criterion, &change)) }
+            </details>
             <Picker id="reference-food" data_test="reference-food" label={words::REFERENCE_FOOD}
                 placeholder={words::REFERENCE_FOOD_HINT} {search} {on_pick} />
             if let Some(reference) = &props.reference {

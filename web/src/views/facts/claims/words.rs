@@ -12,6 +12,7 @@ pub const KINDS: [&str; 3] = ["a single food", "a main dish", "a meal"];
 pub const REFERENCE_AMOUNT: &str = "Amount customarily eaten (21 CFR 101.12(b))";
 pub const GRAMS: &str = "g";
 pub const TWO_TABLESPOONS: &str = "That amount is 2 tablespoons or less";
+pub const QUESTIONS: &str = "Ingredients, for “free” claims";
 pub const ANSWERS: [&str; 3] = ["not said", "it is used", "it is not used"];
 pub const REFERENCE_FOOD: &str =
     "Compare with another recipe of the book, for “reduced” and “light”";
