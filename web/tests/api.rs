@@ -13,6 +13,11 @@ const FOODS: &str = concat!(
     "/../target/page-data/sr28.foods.bin"
 );
 
+const PROVENANCE: &str = concat!(
+    env!("CARGO_MANIFEST_DIR"),
+    "/../target/page-data/sr28.provenance.bin"
+);
+
 #[wasm_bindgen(module = "node:fs")]
 extern "C" {
     #[wasm_bindgen(js_name = readFileSync, catch)]
@@ -182,4 +187,62 @@ fn errors_say_where_and_what_to_do() {
     }
     let damaged = thrown(Engine::new(b"no dataset").expect_err("no tables"));
     assert_eq!(damaged.kind, ErrorKind::Tables);
+}
+
+/// SR28 gives granulated sugar 99.98 g of carbohydrate: 200 g in four servings make 49.99 g.
+#[wasm_bindgen_test]
+fn counts_say_how_sure_they_are() {
+    let mut engine = engine();
+    let count = |engine: &Engine| {
+        read(engine.carbohydrate_count(js(&syrup()), JsValue::UNDEFINED))["carbohydrate"].clone()
+    };
+    let before = count(&engine);
+    assert_eq!(before["amount"]["known"], "49.99");
+    assert_eq!(before["uncertainty"], Value::Null);
+    let bytes = read_file(PROVENANCE).expect("the dataset is packed by `cargo xtask test wasm`");
+    engine
+        .load_provenance(&bytes.to_vec())
+        .expect("an undamaged dataset");
+    assert!(count(&engine)["uncertainty"]["standard"].is_string());
+    let source = read(engine.value_source(js(&json!("SR28:01123")), 203));
+    assert!(source["dataPoints"].as_u64() > Some(0), "{source}");
+    let damaged = thrown(
+        engine
+            .load_provenance(b"no dataset")
+            .expect_err("no tables"),
+    );
+    assert_eq!(damaged.kind, ErrorKind::Tables);
+}
+
+#[wasm_bindgen_test]
+fn the_rest_of_the_trade_is_there() {
+    let engine = engine();
+    let recipe = json!({
+        "id": "r", "title": "R", "servings": "2",
+        "lines": [{ "text": "500 g chicken breast", "correction": { "food": "SR28:05062" } }],
+    });
+    let temperatures = read(engine.temperatures(js(&recipe), JsValue::UNDEFINED));
+    assert_eq!(temperatures["steps"][0]["fahrenheit"], "165");
+    assert!(
+        temperatures["caution"]
+            .as_str()
+            .expect("words")
+            .contains("local food codes")
+    );
+    let steps = read(engine.recipe_steps(js(&recipe), JsValue::UNDEFINED));
+    let cooked = steps["lines"][0]["canBeCooked"].as_array().expect("a list");
+    assert!(!cooked.is_empty());
+    let claims = read(engine.claims(js(&recipe), JsValue::UNDEFINED, JsValue::UNDEFINED));
+    assert!(claims.is_object());
+    let csv = "description,grams,NA\nSalsa,30,125\n";
+    let foods = read(engine.own_foods_from_csv(csv, 4, "price list"));
+    assert_eq!(
+        (&foods[0]["number"], &foods[0]["description"]),
+        (&json!(4), &json!("Salsa"))
+    );
+    let wrong = engine.own_foods_from_csv("description,grams,NA\nSalsa,30,much\n", 1, "");
+    let wrong = thrown(wrong.expect_err("a cell that is no number"));
+    assert!(wrong.r#where.starts_with("line 2"), "{}", wrong.r#where);
+    let wrong = thrown(engine.own_foods_from_fdc_json("{", 1).expect_err("no JSON"));
+    assert_eq!(wrong.kind, ErrorKind::Input);
 }

@@ -8,7 +8,7 @@ use super::week_form::WeekForm;
 use engine::book::Book;
 use engine::label::{PanelOptions, nutrition_facts};
 use engine::recipe::{Recipe, RecipeLine, read_lines};
-use engine::reference::{RecipeStudy, Reference};
+use engine::reference::{RecipeStudy, Reference, WeekStudy};
 use engine::week::WeekId;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -19,7 +19,7 @@ use wasm_bindgen::prelude::*;
 #[wasm_bindgen]
 #[derive(Debug)]
 pub struct Engine {
-    reference: Reference,
+    pub(super) reference: Reference,
 }
 
 #[wasm_bindgen]
@@ -120,23 +120,12 @@ impl Engine {
         #[wasm_bindgen(js_name = weekId)] week_id: String,
     ) -> Result<JsValue, JsValue> {
         let book: Book = from_js("book", book)?;
-        let reference = self.for_book(&book)?;
-        let id = WeekId(week_id);
-        let week = book.week(&id).ok_or_else(|| {
-            let message = format!("the book has no week \"{}\"", id.0);
-            let remedy = "name one of its weeks by its id";
-            ApiError::new(ErrorKind::Week, "weekId", message, remedy)
-        })?;
-        let study = reference.study_week(&book, week).map_err(|error| {
-            let remedy = "mend the day that is named";
-            ApiError::new(ErrorKind::Week, "book.weeks", error, remedy)
-        })?;
-        to_js(&WeekForm::from(&study))
+        to_js(&WeekForm::from(&self.week(&book, week_id)?))
     }
 }
 
 impl Engine {
-    fn study(
+    pub(super) fn study(
         &self,
         recipe: JsValue,
         book: JsValue,
@@ -147,6 +136,21 @@ impl Engine {
         let reference = self.for_book(&book)?;
         let study = reference.study_recipe(&book, &recipe);
         Ok((reference, study))
+    }
+
+    /// Studies the week of that name in a book.
+    pub(super) fn week(&self, book: &Book, week_id: String) -> Result<WeekStudy, ApiError> {
+        let reference = self.for_book(book)?;
+        let id = WeekId(week_id);
+        let week = book.week(&id).ok_or_else(|| {
+            let message = format!("the book has no week \"{}\"", id.0);
+            let remedy = "name one of its weeks by its id";
+            ApiError::new(ErrorKind::Week, "weekId", message, remedy)
+        })?;
+        reference.study_week(book, week).map_err(|error| {
+            let remedy = "mend the day that is named";
+            ApiError::new(ErrorKind::Week, "book.weeks", error, remedy)
+        })
     }
 
     /// The tables with what a book brings of its own.
@@ -170,17 +174,17 @@ impl Engine {
     }
 }
 
-fn no_figures(problem: &engine::reference::StudyProblem) -> ApiError {
+pub(super) fn no_figures(problem: &engine::reference::StudyProblem) -> ApiError {
     let remedy = "state how many servings the whole batch makes";
     ApiError::new(ErrorKind::Recipe, "recipe.servings", problem, remedy)
 }
 
-fn from_js<T: DeserializeOwned>(argument: &str, value: JsValue) -> Result<T, ApiError> {
+pub(super) fn from_js<T: DeserializeOwned>(argument: &str, value: JsValue) -> Result<T, ApiError> {
     serde_path_to_error::deserialize(serde_wasm_bindgen::Deserializer::from(value))
         .map_err(|error| ApiError::input(argument, &error))
 }
 
-fn or_default<T: DeserializeOwned + Default>(
+pub(super) fn or_default<T: DeserializeOwned + Default>(
     argument: &str,
     value: JsValue,
 ) -> Result<T, ApiError> {
@@ -188,7 +192,7 @@ fn or_default<T: DeserializeOwned + Default>(
     Ok(given.unwrap_or_default())
 }
 
-fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
+pub(super) fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
     // Objects instead of maps, and null for what is not known.
     let serializer = serde_wasm_bindgen::Serializer::json_compatible();
     Ok(value.serialize(&serializer)?)

@@ -274,3 +274,68 @@ export interface EngineError {
   message: string;
   remedy: string;
 }
+
+/** Where one value of the dataset comes from. */
+export interface ValueSource {
+  /** Number of analyses; zero where the value was calculated or imputed. */
+  dataPoints: number;
+  standardError: Decimal | null;
+  source: string | null;
+  derivation: string | null;
+}
+
+/** A standard uncertainty, in the unit of its figure. */
+export interface Uncertainty {
+  standard: Decimal;
+  /** Share of its square that rests on assumed errors, 0 to 1. */
+  assumed: Decimal;
+  atLeast: boolean;
+}
+
+/** A nutrient in one serving; `uncertainty` is null before `loadProvenance`. */
+export interface ServingAmount {
+  nutrient: number;
+  amount: unknown;
+  uncertainty: Uncertainty | null;
+}
+
+/** Carbohydrate in one serving. Show the caution with it, always. */
+export interface CarbohydrateCount {
+  carbohydrate: ServingAmount;
+  fibre: ServingAmount;
+  caution: string;
+}
+
+/** What kind of food claims are asked for, and by which reference amount. */
+export interface ClaimOptions {
+  kind?: string;
+  referenceAmount?: Decimal;
+  twoTablespoonsOrLess?: boolean;
+  servingWeight?: Decimal;
+  ingredients?: unknown[];
+}
+
+/** Each claim with its outcome, what must be disclosed, and cautions. */
+export type ClaimReport = Record<string, unknown>;
+
+/** Temperatures for the kitchen. Show the caution with them, always. */
+export interface Temperatures {
+  caution: string;
+  steps: {
+    guidance: "consumer" | "food code";
+    step: "cook" | "hold" | "cool" | "reheat" | "date";
+    what: string;
+    celsius: Decimal;
+    fahrenheit: Decimal;
+    duration: string;
+    paragraph: string;
+    source: string;
+    status: string;
+  }[];
+}
+
+/** Every step of a recipe's study, as the engine keeps it. */
+export type RecipeSteps = Record<string, unknown>;
+
+/** Everything found out about a week, as the engine keeps it. */
+export type WeekSteps = Record<string, unknown>;
