@@ -2,30 +2,31 @@
 //! a module of this name beside it.
 
 use crate::book_file::BookFileError;
+use crate::language::{Say, say};
 use crate::storage::SaveProblem;
 
 /// The page's name.
 pub const NAME: &str = "Gramwright";
 /// Leads keyboard users past the header.
-pub const SKIP: &str = "Skip to the page’s content";
+pub const SKIP: Say = Say("frame-skip");
 /// Label of the list of views.
-pub const VIEWS: &str = "Views";
+pub const VIEWS: Say = Say("frame-views");
 /// The view of all recipes.
-pub const RECIPES: &str = "Recipes";
+pub const RECIPES: Say = Say("frame-recipes");
 /// The view of all weeks.
-pub const WEEKS: &str = "Weeks";
+pub const WEEKS: Say = Say("frame-weeks");
 /// The view of foods.
-pub const FOODS: &str = "Foods";
+pub const FOODS: Say = Say("frame-foods");
 /// The view of rules.
-pub const RULES: &str = "Rules";
+pub const RULES: Say = Say("frame-rules");
 /// The view of sources and files.
-pub const ABOUT: &str = "About & files";
+pub const ABOUT: Say = Say("frame-about");
 /// Takes a step back.
-pub const UNDO: &str = "Undo";
+pub const UNDO: Say = Say("frame-undo");
 /// Does a step again.
-pub const REDO: &str = "Redo";
+pub const REDO: Say = Say("frame-redo");
 /// Closes a panel or a message.
-pub const CLOSE: &str = "Close";
+pub const CLOSE: Say = Say("frame-close");
 
 /// While the tables are fetched.
 pub const OPENING: &str = "Opening the food tables …";
@@ -122,7 +123,7 @@ pub fn below(text: &str, least: &str) -> String {
 
 /// Something was taken out of the book.
 pub fn taken_out(title: &str) -> String {
-    format!("“{title}” was taken out of the book.")
+    say("frame-taken-out", &[("title", title.into())])
 }
 
 /// Nothing is known of a figure.

@@ -1,5 +1,6 @@
 //! The header: views, steps back and forth, whether the book is stored.
 
+use crate::language::Say;
 use crate::page::use_page;
 use crate::route::Route;
 use crate::saving::SaveState;
@@ -62,7 +63,7 @@ pub fn Header(props: &HeaderProps) -> Html {
     }
 }
 
-fn link(route: Route, text: &'static str, is_here: bool) -> Html {
+fn link(route: Route, text: Say, is_here: bool) -> Html {
     html! {
         <a href={route.fragment()} aria-current={is_here.then_some("page")}>{ text }</a>
     }

@@ -29,7 +29,7 @@ pub struct RulesViewProps {
 #[component]
 pub fn RulesView(props: &RulesViewProps) -> Html {
     let page = use_page();
-    use_title(crate::words::RULES);
+    use_title(&crate::words::RULES.to_string());
     let asked = props.date;
     let chosen = use_state(|| asked.unwrap_or_else(super::week::today));
     let date = *chosen;
