@@ -154,3 +154,27 @@ async fn stored(visit: &Visit, key: &str) -> WebDriverResult<String> {
         .ask("return localStorage.getItem(arguments[0])", key)
         .await
 }
+
+/// Takes the last change back and, before it can have been stored, does it again.
+const BACK_AND_FORTH: &str = "
+    document.querySelector('#undo').click();
+    setTimeout(() => document.querySelector('#redo').click(), 50);
+    return arguments[0];";
+
+#[test]
+fn a_change_taken_back_and_done_again_is_stored() {
+    journey("storing", async |visit| {
+        visit.open("#/about").await?;
+        visit
+            .see("#save-state", &["Example book, not saved yet"])
+            .await?;
+        visit.type_over("#office", "Fernhill kitchen").await?;
+        visit.see("#save-state", &["Saved in this browser"]).await?;
+
+        visit.ask::<String>(BACK_AND_FORTH, "").await?;
+        visit.see("#redo:disabled", &["Redo"]).await?;
+        visit.see("#save-state", &["Saved in this browser"]).await?;
+        visit.reload().await?;
+        visit.see_values("#office", &["Fernhill kitchen"]).await
+    });
+}

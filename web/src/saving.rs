@@ -89,27 +89,33 @@ pub fn use_saving(store: Rc<Store>, desk: UseReducerHandle<DeskState>, found: &F
         Found::Unreadable { .. } => SaveState::Failed(SaveProblem::HoldsUnreadable),
     });
     let stored = use_mut_ref(|| desk.0.contents.clone());
-    let waiting = use_mut_ref(|| None::<Rc<dyn Fn()>>);
+    let waiting = use_mut_ref(|| None::<Waiting>);
     use_effect_with(desk.0.contents.clone(), {
-        let (state, store, waiting) = (state.setter(), store.clone(), waiting.clone());
+        let (state, store, waiting) = (state.clone(), store.clone(), waiting.clone());
         move |contents| {
-            let timer = (*stored.borrow() != *contents).then(|| {
-                state.set(SaveState::Waiting);
-                let (contents, stored, slot) = (contents.clone(), stored.clone(), waiting.clone());
-                let save: Rc<dyn Fn()> = Rc::new(move || {
-                    let outcome = store.save(&contents.saved());
-                    if outcome.is_ok() {
-                        stored.replace(contents.clone());
-                    }
-                    state.set(outcome.map_or_else(SaveState::Failed, |()| SaveState::Saved));
-                });
-                waiting.replace(Some(save.clone()));
-                Timeout::new(PAUSE, move || {
-                    slot.replace(None);
-                    save();
-                })
+            let (contents, setter) = (contents.clone(), state.setter());
+            // A change that waits is overtaken by this one; what was told before it still holds.
+            let before = waiting.take().map(|waiting| waiting.before);
+            if *stored.borrow() == contents {
+                if let Some(before) = before {
+                    setter.set(before);
+                }
+                return;
+            }
+            setter.set(SaveState::Waiting);
+            let slot = waiting.clone();
+            let save: Rc<dyn Fn()> = Rc::new(move || {
+                let outcome = store.save(&contents.saved());
+                if outcome.is_ok() {
+                    stored.replace(contents.clone());
+                }
+                setter.set(outcome.map_or_else(SaveState::Failed, |()| SaveState::Saved));
             });
-            move || drop(timer)
+            waiting.replace(Some(Waiting {
+                before: before.unwrap_or(*state),
+                save,
+                _timer: Timeout::new(PAUSE, move || flush(&slot)),
+            }));
         }
     });
     use_effect_with((), move |()| {
@@ -125,10 +131,19 @@ pub fn use_saving(store: Rc<Store>, desk: UseReducerHandle<DeskState>, found: &F
     }
 }
 
-fn flush(waiting: &RefCell<Option<Rc<dyn Fn()>>>) {
-    let save = waiting.borrow_mut().take();
-    if let Some(save) = save {
-        save();
+/// A change that is stored in a moment.
+struct Waiting {
+    /// What was told before it.
+    before: SaveState,
+    save: Rc<dyn Fn()>,
+    /// Stores it after the pause, unless it is dropped before.
+    _timer: Timeout,
+}
+
+fn flush(waiting: &RefCell<Option<Waiting>>) {
+    let change = waiting.take();
+    if let Some(change) = change {
+        (change.save)();
     }
 }
 
