@@ -102,6 +102,7 @@ pub fn use_saving(store: Rc<Store>, desk: UseReducerHandle<DeskState>, found: &F
                 }
                 return;
             }
+            let before = before.unwrap_or(*state);
             setter.set(SaveState::Waiting);
             let slot = waiting.clone();
             let save: Rc<dyn Fn()> = Rc::new(move || {
@@ -112,7 +113,7 @@ pub fn use_saving(store: Rc<Store>, desk: UseReducerHandle<DeskState>, found: &F
                 setter.set(outcome.map_or_else(SaveState::Failed, |()| SaveState::Saved));
             });
             waiting.replace(Some(Waiting {
-                before: before.unwrap_or(*state),
+                before,
                 save,
                 _timer: Timeout::new(PAUSE, move || flush(&slot)),
             }));
