@@ -12,7 +12,7 @@ use thirtyfour::prelude::*;
 const AXE: &str = "GRAMWRIGHT_AXE";
 
 /// Addresses of the views, and what each shows once it is there.
-const VIEWS: [(&str, &str); 6] = [
+const VIEWS: [(&str, &str); 9] = [
     ("#/recipes", "[data-test=recipe-row]"),
     ("#/recipe/beef-and-bean-chili", "[data-test=figure-sodium]"),
     (
@@ -24,6 +24,9 @@ const VIEWS: [(&str, &str); 6] = [
         "#/week/lunch-2026-11-30",
         "[data-test=finding][data-verdict=Missed]",
     ),
+    ("#/rules", "[data-test=rule]"),
+    ("#/foods", "#find-food"),
+    ("#/food/SR28:01001", "[data-test=food-values]"),
     ("#/about", "#office"),
 ];
 
@@ -33,6 +36,16 @@ const OPEN_LINE: &str = "[data-test=correction]";
 #[test]
 fn no_obstacles_on_a_desktop() {
     journey("access", async |visit| no_obstacles(visit).await);
+}
+
+#[test]
+fn no_obstacles_in_spanish() {
+    journey("access-spanish", async |visit| {
+        visit.open("").await?;
+        visit.choose("#language", "Español").await?;
+        visit.element("html[lang=es-US]").await?;
+        no_obstacles(visit).await
+    });
 }
 
 #[test]

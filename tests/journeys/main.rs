@@ -17,5 +17,6 @@ mod main_job;
 mod office;
 mod offline;
 mod reckon;
+mod tongue;
 mod visit;
 mod week;

@@ -2,6 +2,45 @@
 
 const NEWER = "newer-version";
 
+/** What is said before the program speaks, and where it cannot. */
+const WORDS = {
+  en: {
+    starting: "Starting Gramwright …",
+    notStarted:
+      "Gramwright could not start in this browser. Nothing saved is lost. Load the page again; " +
+      "if that does not help, update the browser. What the browser said: ",
+    newer: "A newer version of Gramwright is ready.",
+    load: "Load the newer version",
+  },
+  es: {
+    starting: "Iniciando Gramwright …",
+    notStarted:
+      "Gramwright no pudo iniciar en este navegador. No se ha perdido nada de lo guardado. Cargue la " +
+      "página otra vez; si eso no ayuda, actualice el navegador. Lo que dijo el navegador: ",
+    newer: "Hay una versión más nueva de Gramwright.",
+    load: "Cargar la versión más nueva",
+  },
+};
+
+/** The words in the document's language. */
+function words() {
+  return WORDS[document.documentElement.lang.slice(0, 2)] ?? WORDS.en;
+}
+
+/** Before the program does it: the language that was chosen here, or that the browser asks for. */
+function speak() {
+  let chosen = null;
+  try {
+    // The program keeps it as JSON, see web/src/language/choice.rs.
+    chosen = JSON.parse(localStorage.getItem("gramwright.language"));
+  } catch {
+    // Nothing can be read here: the browser's own language will do.
+  }
+  const tag = (chosen ?? navigator.language).slice(0, 2).toLowerCase();
+  document.documentElement.lang = tag in WORDS ? tag : "en";
+  document.querySelector("#app p").textContent = words().starting;
+}
+
 /** Whether anything has been done on the page since it was loaded. */
 let touched = false;
 for (const kind of ["pointerdown", "keydown", "input"]) {
@@ -18,9 +57,7 @@ async function start() {
 function tellNotStarted(error) {
   const message = document.createElement("p");
   message.setAttribute("role", "alert");
-  message.textContent =
-    "Gramwright could not start in this browser. Nothing saved is lost. Load the page again; " +
-    "if that does not help, update the browser. What the browser said: " + error;
+  message.textContent = words().notStarted + error;
   document.getElementById("app").replaceChildren(message);
 }
 
@@ -62,10 +99,14 @@ async function keepForOffline() {
 /** Shows that a newer version is there; `load` is what its button does. */
 function ask(load) {
   const notice = document.getElementById(NEWER);
-  notice.querySelector("button").onclick = load;
+  notice.querySelector("span").textContent = words().newer;
+  const button = notice.querySelector("button");
+  button.textContent = words().load;
+  button.onclick = load;
   notice.hidden = false;
 }
 
+speak();
 try {
   await start();
 } catch (error) {

@@ -1,13 +1,15 @@
 //! The page's frame: opening the tables, the header, the view that the address
 //! asks for, the footer.
 
-use crate::components::{Footer, Header, LeftOut};
+use crate::components::{FIND_FIELD, Footer, Header, LeftOut, Tour, use_guide};
 use crate::evidence::use_evidence;
+use crate::language::{LanguageChoice, use_language};
 use crate::own::{OwnProblems, usable};
 use crate::page::{DeskState, Page, Told};
 use crate::route::Route;
 use crate::saving::{Notices, Opened, open_store, use_saving};
 use crate::state::{Contents, Desk};
+use crate::storage::Found;
 use crate::tables::{self, Tables};
 use crate::{views, words};
 use engine::book::Book;
@@ -26,6 +28,7 @@ enum Opening {
 /// The page.
 #[component]
 pub fn App() -> Html {
+    let language = use_language();
     let opening = use_state(|| Opening::Going);
     let attempt = use_state(|| 0_u32);
     use_effect_with(*attempt, {
@@ -55,7 +58,9 @@ pub fn App() -> Html {
                 </main>
             }
         }
-        Opening::Done(tables) => html! { <Office tables={TablesProp(tables.clone())} /> },
+        Opening::Done(tables) => {
+            html! { <Office tables={TablesProp(tables.clone())} {language} /> }
+        }
     }
 }
 
@@ -72,6 +77,7 @@ impl PartialEq for TablesProp {
 #[derive(Clone, PartialEq, Properties)]
 struct OfficeProps {
     tables: TablesProp,
+    language: LanguageChoice,
 }
 
 /// The opened page: the book from the storage, and everything around it.
@@ -88,23 +94,27 @@ fn Office(props: &OfficeProps) -> Html {
     let (tables, own) = use_book_tables(&base, &desk.0.contents);
     let route = use_route();
     let saving = use_saving(store.clone(), desk.clone(), &opened.found);
+    let guide = use_guide(opened.found == Found::Nothing);
     let page = Page {
         tables,
         own,
         desk,
         told,
         evidence,
+        language: props.language.clone(),
     };
     use_shortcuts(page.clone());
     html! {
         <ContextProvider<Page> context={page}>
             <Header route={route.clone()} saving={saving.state} />
             <Notices {saving} found={opened.found.clone()} />
-            <main id="content" tabindex="-1">
+            <Tour guide={guide.clone()} route={route.clone()} />
+            // Drawn anew in another language.
+            <main id="content" tabindex="-1" key={props.language.language.tag()}>
                 <LeftOut />
                 { view(&route) }
             </main>
-            <Footer />
+            <Footer key={props.language.language.tag()} {guide} />
         </ContextProvider<Page>>
     }
 }
@@ -177,8 +187,8 @@ fn use_route() -> Route {
     (*route).clone()
 }
 
-/// Undo and redo by their usual keys, except in fields, which undo typing
-/// themselves.
+/// The field that finds anything by Control and K. Undo and redo by their usual
+/// keys, except in fields, which undo typing themselves.
 #[hook]
 fn use_shortcuts(page: Page) {
     use crate::state::Action;
@@ -198,7 +208,15 @@ fn use_shortcuts(page: Page) {
                 let Some(key) = event.dyn_ref::<KeyboardEvent>() else {
                     return;
                 };
-                if !(key.ctrl_key() || key.meta_key()) || in_field(event.target()) {
+                if !(key.ctrl_key() || key.meta_key()) {
+                    return;
+                }
+                if key.key().eq_ignore_ascii_case("k") && !key.shift_key() {
+                    event.prevent_default();
+                    crate::page::focus_and_mark(FIND_FIELD);
+                    return;
+                }
+                if in_field(event.target()) {
                     return;
                 }
                 let action = match (key.key().to_lowercase().as_str(), key.shift_key()) {

@@ -1,5 +1,6 @@
 //! A book as a file: what is written, and why a file cannot be used.
 
+use crate::named;
 use crate::state::Saved;
 use engine::book::Book;
 use serde::de::DeserializeOwned;
@@ -82,7 +83,7 @@ fn check(book: &Book) -> Result<(), BookFileError> {
     book.check().map_err(|error| BookFileError {
         line: None,
         part: String::new(),
-        problem: error.to_string(),
+        problem: named::book(&error),
     })
 }
 

@@ -1,7 +1,14 @@
-//! How figures are printed. Rounding itself is the engine's.
+//! How figures and dates are printed. Rounding itself is the engine's.
+//!
+//! English and Spanish of the United States write numbers alike: a point
+//! before the decimals, commas between thousands (Unicode CLDR 48, en-US and
+//! es-US, which takes its numbers from es-419). Dates differ: their patterns
+//! are messages.
 
+use crate::language::{Say, say};
 use engine::exact::{Digits, PartialSum, round_half_up, rounding::round_down_to};
 use engine::units::Grams;
+use engine::week::Date;
 use rust_decimal::Decimal;
 
 /// A figure with this many decimals and thousands set apart: "1,110.5".
@@ -48,7 +55,8 @@ pub fn short(value: Decimal, most: Digits) -> String {
 /// 1" where it would print as nought.
 pub fn plus_minus(value: Decimal, digits: Digits) -> String {
     if !value.is_zero() && round_half_up(value, digits).is_zero() {
-        return format!("± less than {}", Decimal::new(1, digits.0));
+        let least = Decimal::new(1, digits.0).to_string();
+        return say("format-less-than", &[("least", least.into())]);
     }
     format!("± {}", number(value, digits))
 }
@@ -105,6 +113,92 @@ pub fn percent(share: Decimal) -> String {
     number(share * Decimal::ONE_HUNDRED, Digits(0))
 }
 
+/// A date of medium length: "Nov 30, 2026", "30 nov 2026".
+pub fn date(date: Date) -> String {
+    let (year, month, day) = parts(date);
+    let month = MONTHS.get(month.saturating_sub(1));
+    let month = month.map(Say::to_string).unwrap_or_default();
+    say(
+        "format-date",
+        &[
+            ("year", year.into()),
+            ("month", month.into()),
+            ("day", day.to_string().into()),
+        ],
+    )
+}
+
+/// A date with its day of the week: "Monday, Nov 30, 2026".
+pub fn day(date: Date) -> String {
+    say(
+        "format-day",
+        &[
+            ("weekday", weekday(date).into()),
+            ("date", self::date(date).into()),
+        ],
+    )
+}
+
+/// The day of the week in full.
+pub fn weekday(date: Date) -> String {
+    weekday_in(&WEEKDAYS, date)
+}
+
+/// The day of the week in three letters.
+pub fn short_weekday(date: Date) -> String {
+    weekday_in(&SHORT_WEEKDAYS, date)
+}
+
+fn weekday_in(names: &[Say; 7], date: Date) -> String {
+    let index = usize::try_from(date.days_since(date.monday())).unwrap_or_default();
+    names.get(index).map(Say::to_string).unwrap_or_default()
+}
+
+/// Year, month from 1, day.
+fn parts(date: Date) -> (String, usize, u32) {
+    let text = date.to_string();
+    let mut parts = text.split('-');
+    let mut next = || parts.next().unwrap_or_default();
+    let year = next().to_owned();
+    let month = next().parse().unwrap_or_default();
+    (year, month, next().parse().unwrap_or_default())
+}
+
+const MONTHS: [Say; 12] = [
+    Say("format-jan"),
+    Say("format-feb"),
+    Say("format-mar"),
+    Say("format-apr"),
+    Say("format-may"),
+    Say("format-jun"),
+    Say("format-jul"),
+    Say("format-aug"),
+    Say("format-sep"),
+    Say("format-oct"),
+    Say("format-nov"),
+    Say("format-dec"),
+];
+
+const WEEKDAYS: [Say; 7] = [
+    Say("format-monday"),
+    Say("format-tuesday"),
+    Say("format-wednesday"),
+    Say("format-thursday"),
+    Say("format-friday"),
+    Say("format-saturday"),
+    Say("format-sunday"),
+];
+
+const SHORT_WEEKDAYS: [Say; 7] = [
+    Say("format-mon"),
+    Say("format-tue"),
+    Say("format-wed"),
+    Say("format-thu"),
+    Say("format-fri"),
+    Say("format-sat"),
+    Say("format-sun"),
+];
+
 fn group_thousands(text: &str) -> String {
     let (whole, decimals) = match text.split_once('.') {
         Some((whole, decimals)) => (whole, format!(".{decimals}")),
@@ -128,6 +222,7 @@ fn group_thousands(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::language::{Language, speak};
 
     fn dec(text: &str) -> Decimal {
         text.parse().unwrap()
@@ -193,6 +288,22 @@ mod tests {
         for (value, printed) in [("12", "+12"), ("-40", "−40"), ("0", "±0"), ("-0.3", "±0")] {
             assert_eq!(signed(dec(value), Digits(0)), printed, "{value}");
         }
+    }
+
+    /// As Node 24 prints them with `Intl` and Unicode CLDR 48, `dateStyle`
+    /// "medium" and `weekday` "short" for en-US and es-US.
+    #[test]
+    fn dates_are_written_as_in_cldr() {
+        let date: Date = "2026-11-30".parse().unwrap();
+        assert_eq!(self::date(date), "Nov 30, 2026");
+        assert_eq!(short_weekday(date), "Mon");
+        speak(Language::Spanish);
+        assert_eq!(self::date(date), "30 nov 2026");
+        assert_eq!(short_weekday(date), "lun");
+        let september: Date = "2026-09-05".parse().unwrap();
+        assert_eq!(self::date(september), "5 sept 2026");
+        assert_eq!(short_weekday(september), "sáb");
+        speak(Language::English);
     }
 
     #[test]

@@ -11,7 +11,7 @@
 //! | [`route`] | which view the address asks for |
 //! | [`app`], [`views`], [`components`] | what is drawn |
 //! | [`api`] | the engine as JavaScript functions |
-//! | [`words`], [`language`], [`format`] | how it is said and printed |
+//! | [`words`], [`named`], [`language`], [`format`] | how it is said and printed |
 
 pub mod api;
 pub mod app;
@@ -21,6 +21,7 @@ pub mod evidence;
 pub mod files;
 pub mod format;
 pub mod language;
+pub mod named;
 pub mod own;
 pub mod page;
 pub mod route;

@@ -2,6 +2,7 @@
 //! book.
 
 use crate::evidence::{EvidenceHandle, EvidenceState};
+use crate::language::LanguageChoice;
 use crate::own::OwnProblems;
 use crate::route::Route;
 use crate::state::{Action, Contents, Desk};
@@ -45,6 +46,8 @@ pub struct Page {
     pub told: UseStateHandle<Option<Told>>,
     /// The dataset's standard errors.
     pub evidence: EvidenceHandle,
+    /// The language that is spoken.
+    pub language: LanguageChoice,
 }
 
 impl PartialEq for Page {
@@ -54,6 +57,7 @@ impl PartialEq for Page {
             && self.desk == other.desk
             && *self.told == *other.told
             && self.evidence == other.evidence
+            && self.language.language == other.language.language
     }
 }
 

@@ -202,7 +202,7 @@ pub fn Notices(props: &NoticesProps) -> Html {
 fn problem_text(problem: SaveProblem, found: &Found) -> String {
     match (problem, found) {
         (SaveProblem::HoldsUnreadable, Found::Unreadable { why, .. }) => words::unreadable(why),
-        _ => words::save_problem(problem).to_owned(),
+        _ => words::save_problem(problem).to_string(),
     }
 }
 

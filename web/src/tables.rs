@@ -61,7 +61,7 @@ impl Borrow<RecipeStudy> for StudiedRecipe {
 pub type StudiedRecipe = Studied<RecipeStudy>;
 
 /// How a week stands, or why that cannot be said.
-pub type StudiedWeek = Studied<Result<WeekStudy, String>>;
+pub type StudiedWeek = Studied<Result<WeekStudy, WeekError>>;
 
 impl StudiedRecipe {
     /// How many lines are ingredients.
@@ -215,7 +215,7 @@ impl Tables {
         }
         let recipes = self.recipes_of(week, contents);
         let found = self.reference.study_week_with(week, &recipes);
-        let study = Studied::new(found.map_err(|problem| in_words(&problem, contents)));
+        let study = Studied::new(found);
         let entry = (Rc::clone(week), study.clone());
         let weeks = &mut self.studies.borrow_mut().of_weeks;
         weeks.insert(week.id.clone(), entry);
@@ -254,16 +254,6 @@ impl Tables {
                 Some((name, study))
             })
             .collect()
-    }
-}
-
-fn in_words(problem: &WeekError, contents: &Contents) -> String {
-    match problem {
-        WeekError::UnknownRecipe { date, recipe } => match contents.recipe(recipe) {
-            Some(recipe) => words::not_analysed(&date.to_string(), &recipe.title),
-            None => problem.to_string(),
-        },
-        _ => problem.to_string(),
     }
 }
 

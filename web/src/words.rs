@@ -3,6 +3,7 @@
 
 use crate::book_file::BookFileError;
 use crate::language::{Say, say};
+use crate::named;
 use crate::storage::SaveProblem;
 
 /// The page's name.
@@ -28,97 +29,87 @@ pub const REDO: Say = Say("frame-redo");
 /// Closes a panel or a message.
 pub const CLOSE: Say = Say("frame-close");
 
+/// Label of the choice of a language.
+pub const LANGUAGE: Say = Say("frame-language");
+
 /// While the tables are fetched.
-pub const OPENING: &str = "Opening the food tables …";
+pub const OPENING: Say = Say("frame-opening");
 /// Heading of the failure panel.
-pub const NOT_OPENED: &str = "The food tables could not be opened";
+pub const NOT_OPENED: Say = Say("frame-not-opened");
 /// Tries again.
-pub const TRY_AGAIN: &str = "Try again";
+pub const TRY_AGAIN: Say = Say("frame-try-again");
 /// What a failure means for the user's work.
-pub const NOTHING_LOST: &str = "Nothing you have written is lost: it is stored apart from the food tables. \
-     Without them no recipe can be read. Check the connection and try again; \
-     if it fails again, load the page anew.";
+pub const NOTHING_LOST: Say = Say("frame-nothing-lost");
 
 /// The server's answer when the tables are not there.
 pub fn not_served(status: u16, text: &str) -> String {
-    format!("the server answered {status} {text} instead of the tables")
+    let status = status.to_string();
+    say(
+        "frame-not-served",
+        &[("status", status.into()), ("text", text.into())],
+    )
 }
 
 /// The short form of what the page is not.
-pub const IS_NOT: &str = "For planning only. Not software that the Food and Nutrition Service has \
-     evaluated (7 CFR 210.10(i)), and no substitute for the review that federal programs require, or for \
-     the advice of a licensed dietitian or physician.";
+pub const IS_NOT: Say = Say("frame-is-not");
 /// Where the footer leads.
-pub const MORE: &str = "What it is and is not";
+pub const MORE: Say = Say("frame-more");
 /// The short citation of the data.
-pub const DATA: &str =
-    "Food values: USDA National Nutrient Database for Standard Reference, Release 28.";
+pub const DATA: Say = Say("frame-data");
 
 /// All changes are stored.
-pub const SAVED: &str = "Saved in this browser";
+pub const SAVED: Say = Say("frame-saved");
 /// Changes wait to be stored.
-pub const SAVING: &str = "Saving …";
+pub const SAVING: Say = Say("frame-saving");
 /// The demo book has not been touched.
-pub const DEMO: &str = "Example book, not saved yet";
+pub const DEMO: Say = Say("frame-demo");
 /// Changes are not stored.
-pub const NOT_SAVED: &str = "Not saved";
+pub const NOT_SAVED: Say = Say("frame-not-saved");
 
 /// Why a book is not stored and what to do.
-pub fn save_problem(problem: SaveProblem) -> &'static str {
+pub fn save_problem(problem: SaveProblem) -> Say {
     match problem {
-        SaveProblem::Refused => {
-            "This browser lets the page store nothing (a private window, or storage is blocked). \
-             Your changes live only until the page is closed: save the book as a file."
-        }
-        SaveProblem::Full => {
-            "The browser’s storage has no room left, so the latest changes are not stored. \
-             Save the book as a file, or free room by removing recipes."
-        }
-        SaveProblem::ChangedElsewhere => {
-            "Another tab has stored a change of the book. So that neither is lost, nothing more is \
-             stored from here until you choose."
-        }
-        SaveProblem::HoldsUnreadable => {
-            "The stored book could not be read and is left as it is, so nothing is stored from here \
-             until you choose."
-        }
+        SaveProblem::Refused => Say("frame-save-refused"),
+        SaveProblem::Full => Say("frame-save-full"),
+        SaveProblem::ChangedElsewhere => Say("frame-save-changed-elsewhere"),
+        SaveProblem::HoldsUnreadable => Say("frame-save-holds-unreadable"),
     }
 }
 
 /// The stored text is no book.
 pub fn unreadable(why: &BookFileError) -> String {
-    format!(
-        "The book stored in this browser cannot be read ({why}). It is left as it is; the example \
-         book is shown meanwhile."
-    )
+    say("frame-unreadable", &[("why", named::book_file(why).into())])
 }
 
 /// Saves the unreadable text as a file.
-pub const SAVE_UNREADABLE: &str = "Save its text as a file";
+pub const SAVE_UNREADABLE: Say = Say("frame-save-unreadable");
 /// Makes room for a new book.
-pub const PUT_ASIDE: &str = "Put it aside and go on";
+pub const PUT_ASIDE: Say = Say("frame-put-aside");
 /// Saves the book as a file.
-pub const SAVE_FILE: &str = "Save the book as a file";
+pub const SAVE_FILE: Say = Say("frame-save-file");
 /// Takes the other tab's book.
-pub const TAKE_OTHER: &str = "Show the other tab’s book";
+pub const TAKE_OTHER: Say = Say("frame-take-other");
 /// Keeps this tab's book.
-pub const KEEP_THIS: &str = "Keep this tab’s book";
+pub const KEEP_THIS: Say = Say("frame-keep-this");
 /// Heading of messages.
-pub const NOTICES: &str = "Messages";
+pub const NOTICES: Say = Say("frame-notices");
 
 /// A number that cannot be read.
 pub fn no_number(text: &str) -> String {
-    format!("“{text}” is not a number: write digits, as in 250 or 2.5")
+    say("frame-no-number", &[("text", text.into())])
 }
 
 /// Label of the choice of a unit beside a field.
 pub fn unit_of(label: &str) -> String {
-    format!("Unit of: {label}")
+    say("frame-unit-of", &[("label", label.into())])
 }
 
 /// A number that is too small.
 pub fn below(text: &str, least: &str) -> String {
-    format!("{text} is too little: write {least} or more")
+    say(
+        "frame-below",
+        &[("text", text.into()), ("least", least.into())],
+    )
 }
 
 /// Something was taken out of the book.
@@ -127,31 +118,33 @@ pub fn taken_out(title: &str) -> String {
 }
 
 /// Nothing is known of a figure.
-pub const UNKNOWN: &str = "unknown";
-/// The name of something without a title.
-pub const UNTITLED: &str = "Untitled";
+pub const UNKNOWN: Say = Say("frame-unknown");
 
 /// A title, or a stand-in for an empty one.
-pub fn title_or_untitled(title: &str) -> &str {
+pub fn title_or_untitled(title: &str) -> String {
     if title.trim().is_empty() {
-        UNTITLED
+        Say("frame-untitled").to_string()
     } else {
-        title
+        title.to_owned()
     }
 }
 
 /// Words of verdicts.
 pub mod verdict {
+    use crate::language::Say;
+
     /// The requirement is kept.
-    pub const MET: &str = "met";
+    pub const MET: Say = Say("frame-met");
     /// It is not kept.
-    pub const MISSED: &str = "missed";
+    pub const MISSED: Say = Say("frame-missed");
     /// It cannot be told.
-    pub const UNKNOWN: &str = "unknown";
+    pub const UNKNOWN: Say = Say("frame-not-known");
 }
 
 /// Words of how sure a rule's figure is.
 pub mod standing {
+    use crate::language::Say;
+
     /// The status of a figure that was read in its source.
     pub const VERIFIED: &str = "verified";
 
@@ -161,50 +154,51 @@ pub mod standing {
     }
 
     /// A status in a few words; an office's own is given as it stands.
-    pub fn of(status: &str) -> &str {
-        match status {
-            VERIFIED => "read in its source",
-            "verified from a secondary copy" => "read in a copy, not in the rule itself",
-            "derived" => "worked out from other figures of the rule",
-            "from memory" => "from memory: check it before relying on it",
-            "from memory, low confidence" => {
-                "from memory and not sure: check it before relying on it"
-            }
-            other => other,
-        }
+    pub fn of(status: &str) -> String {
+        let known = match status {
+            VERIFIED => Say("frame-standing-verified"),
+            "verified from a secondary copy" => Say("frame-standing-copy"),
+            "derived" => Say("frame-standing-derived"),
+            "from memory" => Say("frame-standing-memory"),
+            "from memory, low confidence" => Say("frame-standing-not-sure"),
+            other => return other.to_owned(),
+        };
+        known.to_string()
     }
 }
 
 /// Words of the search fields.
 pub mod picker {
+    use crate::language::say;
+
     /// How many answers there are, for those who cannot see the list.
     pub fn answers(count: usize) -> String {
-        match count {
-            0 => "nothing found".to_owned(),
-            1 => "1 found; the arrow keys choose".to_owned(),
-            _ => format!("{count} found; the arrow keys choose"),
-        }
+        say("frame-answers", &[("count", count.into())])
     }
 }
 
 /// A recipe of the week has no figures.
 pub fn not_analysed(date: &str, title: &str) -> String {
-    format!("{date}: “{title}” has no figures yet: open its card and mend what it reports")
+    say(
+        "frame-not-analysed",
+        &[("date", date.into()), ("title", title.into())],
+    )
 }
 
 /// Some of the book's own foods and limits cannot be used.
-pub const LEFT_OUT: &str = "Kept in the book, but not in use until it is mended:";
+pub const LEFT_OUT: Say = Say("frame-left-out");
 
 /// Tables of limits that an office can write itself.
 pub mod own_table {
+    use crate::language::Say;
     use crate::state::OwnTable;
 
     /// A table's name.
-    pub fn name(table: OwnTable) -> &'static str {
+    pub fn name(table: OwnTable) -> Say {
         match table {
-            OwnTable::DietarySpecifications => "Own limits on the average meal",
-            OwnTable::MealPatterns => "Own amounts of components",
-            OwnTable::WeekRules => "Own shares, options and product limits",
+            OwnTable::DietarySpecifications => Say("frame-own-dietary"),
+            OwnTable::MealPatterns => Say("frame-own-patterns"),
+            OwnTable::WeekRules => Say("frame-own-week-rules"),
         }
     }
 }

@@ -1,11 +1,13 @@
 //! The header: views, steps back and forth, whether the book is stored.
 
-use crate::language::Say;
+use super::Find;
+use crate::language::{Language, LanguageChoice, Say};
 use crate::page::use_page;
 use crate::route::Route;
 use crate::saving::SaveState;
 use crate::state::Action;
 use crate::words;
+use web_sys::HtmlSelectElement;
 use yew::prelude::*;
 
 /// What the header shows.
@@ -50,6 +52,7 @@ pub fn Header(props: &HeaderProps) -> Html {
                 { link(Route::Rules(None), words::RULES, is_rules) }
                 { link(Route::About, words::ABOUT, props.route == Route::About) }
             </nav>
+            <Find />
             <span class="steps">
                 <button type="button" id="undo" disabled={!desk.can_undo()} onclick={act(Action::Undo)}>
                     { words::UNDO }
@@ -59,6 +62,7 @@ pub fn Header(props: &HeaderProps) -> Html {
                 </button>
             </span>
             <span id="save-state" role="status">{ saved }</span>
+            { languages(&page.language) }
         </header>
     }
 }
@@ -66,6 +70,31 @@ pub fn Header(props: &HeaderProps) -> Html {
 fn link(route: Route, text: Say, is_here: bool) -> Html {
     html! {
         <a href={route.fragment()} aria-current={is_here.then_some("page")}>{ text }</a>
+    }
+}
+
+/// The choice of a language, each named in itself.
+fn languages(choice: &LanguageChoice) -> Html {
+    let onchange = choice.choose.reform(|event: Event| {
+        let select = event.target_unchecked_into::<HtmlSelectElement>();
+        let index = usize::try_from(select.selected_index()).unwrap_or_default();
+        Language::ALL
+            .get(index)
+            .copied()
+            .unwrap_or(Language::English)
+    });
+    let option = |language: &Language| {
+        html! {
+            <option lang={language.tag()} selected={*language == choice.language}>
+                { language.own_name() }
+            </option>
+        }
+    };
+    html! {
+        <span class="language">
+            <label for="language" class="for-readers">{ words::LANGUAGE }</label>
+            <select id="language" {onchange}>{ for Language::ALL.iter().map(option) }</select>
+        </span>
     }
 }
 

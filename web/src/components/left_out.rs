@@ -16,7 +16,7 @@ pub fn LeftOut() -> Html {
     }
     let foods = page.own.foods.iter().map(|(number, _)| {
         let food = page.contents().own_food(*number);
-        let name = food.map_or(words::UNTITLED, |food| title_or_untitled(&food.description));
+        let name = title_or_untitled(food.map_or("", |food| &food.description));
         html! {
             <li><a href={Route::Food(FoodId::Own(*number)).fragment()}>{ name }</a></li>
         }

@@ -1,23 +1,31 @@
 //! Pieces of interface that several views use.
 
 mod bar;
+mod find;
 mod footer;
 mod header;
+mod help;
 mod left_out;
 mod number_field;
 mod picker;
 mod select;
 mod standing;
+mod tour;
 mod unit_field;
 mod verdict;
 
 pub use bar::Bar;
+pub use find::{FIELD as FIND_FIELD, Find};
 pub use footer::Footer;
 pub use header::Header;
+pub use help::{Help, Topic};
+#[cfg(test)]
+pub(crate) use help::{PARTS as HELP_PARTS, message_key as help_key};
 pub use left_out::LeftOut;
 pub use number_field::NumberField;
 pub use picker::{Pick, Picker};
 pub use select::Select;
 pub use standing::StandingNote;
+pub use tour::{Guide, Tour, use_guide};
 pub use unit_field::{MASSES, Measured, UnitField, VOLUMES};
 pub use verdict::VerdictMark;

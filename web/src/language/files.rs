@@ -8,10 +8,28 @@ macro_rules! files {
     };
 }
 
-/// The files of a language: name and text.
-pub(super) fn of(language: Language) -> &'static [(&'static str, &'static str)] {
+macro_rules! views {
+    ($folder:literal) => {
+        files!($folder: "about", "batch", "claims", "credits", "facts", "find", "foods", "format", "frame",
+            "guide", "help", "line", "named", "problem", "recipe", "rules", "sure", "week")
+    };
+}
+
+/// A file: its name and its text.
+pub(super) type File = (&'static str, &'static str);
+
+/// The files that every language has.
+pub(super) fn of(language: Language) -> &'static [File] {
     match language {
-        Language::English => files!("en": "frame"),
-        Language::Spanish => files!("es": "frame"),
+        Language::English => views!("en"),
+        Language::Spanish => views!("es"),
+    }
+}
+
+/// The texts of the tables, which English reads in the tables themselves.
+pub(super) fn of_tables(language: Language) -> &'static [File] {
+    match language {
+        Language::English => &[],
+        Language::Spanish => files!("es": "table"),
     }
 }

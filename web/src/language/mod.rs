@@ -5,11 +5,15 @@
 //! of functions that call [`say`]; the key of a message begins with the name
 //! of its file.
 
+mod choice;
 mod files;
 mod spoken;
+mod table;
 
+pub use choice::{LanguageChoice, use_language};
 pub use fluent_bundle::FluentValue;
 pub use spoken::{Language, say_in, speak, spoken};
+pub use table::{in_english, of_table, of_table_in_parts};
 
 use std::fmt;
 use yew::html::IntoPropValue;
@@ -58,6 +62,12 @@ impl IntoPropValue<Option<AttrValue>> for Say {
 impl IntoPropValue<Html> for Say {
     fn into_prop_value(self) -> Html {
         Html::from(self.to_string())
+    }
+}
+
+impl IntoPropValue<Html> for &Say {
+    fn into_prop_value(self) -> Html {
+        (*self).into_prop_value()
     }
 }
 

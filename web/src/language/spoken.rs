@@ -81,7 +81,12 @@ pub fn say_in(language: Language, key: &str, arguments: &[(&str, FluentValue<'_>
         .unwrap_or_else(|| key.to_owned())
 }
 
-fn worded(language: Language, key: &str, arguments: &[(&str, FluentValue<'_>)]) -> Option<String> {
+/// A message of that very language, if it has it.
+pub(super) fn worded(
+    language: Language,
+    key: &str,
+    arguments: &[(&str, FluentValue<'_>)],
+) -> Option<String> {
     with_bundle(language, |bundle| {
         let pattern = bundle.get_message(key)?.value()?;
         let arguments: FluentArgs<'_> = arguments
@@ -110,7 +115,7 @@ fn read(language: Language) -> Bundle {
     let mut bundle = Bundle::new(vec![language.identifier()]);
     // The marks are for words of another direction of writing; there are none here.
     bundle.set_use_isolating(false);
-    for (_, text) in files::of(language) {
+    for (_, text) in files::of(language).iter().chain(files::of_tables(language)) {
         let resource = match FluentResource::try_new((*text).to_owned()) {
             Ok(resource) | Err((resource, _)) => resource,
         };

@@ -3,6 +3,7 @@
 use super::words;
 use crate::book_file::{read_book, write_book};
 use crate::files::save_text;
+use crate::named;
 use crate::page::use_page;
 use crate::saving::demo_book;
 use crate::state::Action;
@@ -44,7 +45,7 @@ pub fn Files() -> Html {
                 let file = gloo::file::File::from(file);
                 let name = file.name();
                 let read = match read_as_text(&file).await {
-                    Ok(text) => read_book(&text).map_err(|error| error.to_string()),
+                    Ok(text) => read_book(&text).map_err(|error| named::book_file(&error)),
                     Err(error) => Err(error.to_string()),
                 };
                 match read {
@@ -61,11 +62,11 @@ pub fn Files() -> Html {
     let empty = {
         let open = open.clone();
         let office = page.contents().office().to_owned();
-        Callback::from(move |_| open(Book::empty(&office), words::EMPTIED.to_owned()))
+        Callback::from(move |_| open(Book::empty(&office), words::EMPTIED.to_string()))
     };
     let demo = Callback::from({
         let open = open.clone();
-        move |_| open(demo_book(), words::DEMO_OPENED.to_owned())
+        move |_| open(demo_book(), words::DEMO_OPENED.to_string())
     });
     let oninput = {
         let page = page.clone();

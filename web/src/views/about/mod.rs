@@ -23,7 +23,7 @@ pub fn About() -> Html {
             <section aria-labelledby="data">
                 <h2 id="data">{ words::DATA_HEADING }</h2>
                 { for words::DATA.iter().map(|text| html! { <p>{ text }</p> }) }
-                <blockquote>{ words::CITATION }</blockquote>
+                <blockquote lang="en">{ words::CITATION }</blockquote>
             </section>
             <section aria-labelledby="figures">
                 <h2 id="figures">{ words::FIGURES_HEADING }</h2>
@@ -35,7 +35,11 @@ pub fn About() -> Html {
             </section>
             <section aria-labelledby="privacy">
                 <h2 id="privacy">{ words::PRIVACY_HEADING }</h2>
-                { for words::PRIVACY.iter().map(|text| html! { <p>{ text }</p> }) }
+                <p>{ words::PRIVACY }</p>
+            </section>
+            <section aria-labelledby="languages">
+                <h2 id="languages">{ words::LANGUAGES_HEADING }</h2>
+                <p>{ words::LANGUAGES }</p>
             </section>
         </div>
     }

@@ -1,6 +1,7 @@
 //! Nutrients that a panel lists only where somebody asks for them.
 
 use super::words;
+use crate::language::of_table;
 use crate::page::use_page;
 use engine::foods::NutrientId;
 use engine::label::{Listed, PanelOptions};
@@ -25,7 +26,7 @@ pub fn Also(props: &AlsoProps) -> Html {
     html! {
         <details class="facts-also" open={!props.options.also.is_empty()} data-test="facts-also">
             <summary>{ words::ALSO }</summary>
-            <div>{ for offered.map(|row| check(props, row.nutrient, &row.name)) }</div>
+            <div>{ for offered.map(|row| check(props, row.nutrient, &of_table(&row.name))) }</div>
         </details>
     }
 }

@@ -7,8 +7,12 @@ mod options;
 mod panel;
 mod words;
 
+use crate::components::{Help, Topic};
+use crate::language::of_table;
+use crate::named;
 use crate::page::{use_page, use_title};
 use crate::route::Route;
+use crate::views::recipe::sentence;
 use crate::words::title_or_untitled;
 use claims::Claims;
 use engine::label::{PanelOptions, nutrition_facts};
@@ -33,14 +37,14 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
         .contents()
         .recipe(&props.id)
         .map(|recipe| recipe.title.as_str());
-    use_title(&words::title(title_or_untitled(title.unwrap_or_default())));
+    use_title(&words::title(&title_or_untitled(title.unwrap_or_default())));
     let Some(recipe) = page.contents().recipe(&props.id) else {
         return crate::views::recipe::not_in_book(&props.id);
     };
     let study = page.tables.study(recipe, page.contents());
     let back = html! {
         <p class="back"><a href={Route::Recipe(props.id.clone()).fragment()}>
-            { words::back(title_or_untitled(&recipe.title)) }
+            { words::back(&title_or_untitled(&recipe.title)) }
         </a></p>
     };
     let analysis = match &study.analysis {
@@ -48,7 +52,7 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
         Err(problem) => {
             return html! {<>
                 { back }
-                <p class="problem" role="alert">{ problem.to_string() }</p>
+                <p class="problem" role="alert">{ sentence(&named::study(problem)) }</p>
             </>};
         }
     };
@@ -64,19 +68,21 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
     html! {
         <div class="facts-view">
             { back }
-            <h1>{ words::title(title_or_untitled(&recipe.title)) }</h1>
+            <h1>{ words::title(&title_or_untitled(&recipe.title)) }</h1>
             <div class="facts-columns">
                 <Panel panel={panel.clone()} />
                 <div class="facts-beside">
                     <OptionsField options={(*options).clone()} {on_change} />
                     <section aria-labelledby="facts-notes">
                         <h2 id="facts-notes">{ words::NOTES }</h2>
+                        <p class="helps"><Help topic={Topic::Panel} /></p>
+                        <p class="hint">{ words::IN_ENGLISH }</p>
                         <ul>
                             { for panel.problems.iter().map(|problem| html! {
-                                <li class="problem">{ problem.to_string() }</li>
+                                <li class="problem">{ named::panel(problem) }</li>
                             }) }
                             if !panel.complete { <li>{ words::INCOMPLETE }</li> }
-                            { for panel.notes.iter().map(|note| html! { <li>{ &note.words }</li> }) }
+                            { for panel.notes.iter().map(|note| html! { <li>{ of_table(&note.words) }</li> }) }
                         </ul>
                         <button type="button" id="print" onclick={Callback::from(|_| {
                             // Printing has no outcome to tell.

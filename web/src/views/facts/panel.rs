@@ -19,7 +19,7 @@ pub fn Panel(props: &PanelProps) -> Html {
     let panel = &props.panel;
     if panel.form == Form::Linear {
         return html! {
-            <section class="facts facts-linear" aria-label={words::PANEL} data-test="facts-panel">
+            <section class="facts facts-linear" aria-label={words::PANEL} lang="en" data-test="facts-panel">
                 { linear(panel) }
             </section>
         };
@@ -33,7 +33,7 @@ pub fn Panel(props: &PanelProps) -> Html {
     };
     let of = |group: RowGroup| panel.rows.iter().filter(move |row| row.group == group);
     html! {
-        <section class={classes!("facts", form)} aria-label={words::PANEL} data-test="facts-panel">
+        <section class={classes!("facts", form)} aria-label={words::PANEL} lang="en" data-test="facts-panel">
             <div class="facts-head">
                 { title() }
                 <p class="facts-servings">{ &panel.servings }</p>

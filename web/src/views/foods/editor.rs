@@ -86,7 +86,7 @@ fn ways(page: &Page, food: &OwnFood) -> Html {
         let (page, food) = (page.clone(), food.clone());
         Callback::from(move |_| {
             page.act(Action::RemoveFood(food.number));
-            let text = crate::words::taken_out(title_or_untitled(&food.description));
+            let text = crate::words::taken_out(&title_or_untitled(&food.description));
             page.tell(text, true);
             go(&Route::Foods);
         })

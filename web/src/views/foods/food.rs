@@ -4,6 +4,7 @@ use super::editor::Editor;
 use super::values::Values;
 use super::words;
 use crate::format;
+use crate::language::{in_english, of_table};
 use crate::page::{use_page, use_title};
 use crate::route::Route;
 use crate::words::title_or_untitled;
@@ -33,9 +34,9 @@ pub fn FoodView(props: &FoodViewProps) -> Html {
     let food = foods.food(props.id);
     let title = match (own, food) {
         (Some(own), _) => Some(title_or_untitled(&own.description)),
-        (None, food) => food.map(|food| food.description.as_str()),
+        (None, food) => food.map(|food| food.description.clone()),
     };
-    use_title(title.unwrap_or(words::TITLE));
+    use_title(&title.clone().unwrap_or_else(|| words::TITLE.to_string()));
     let Some(title) = title else {
         return html! {<>
             { back() }
@@ -45,7 +46,9 @@ pub fn FoodView(props: &FoodViewProps) -> Html {
     html! {
         <div class="food-page">
             { back() }
-            <h1 data-test="food-title">{ title.to_owned() }</h1>
+            <h1 data-test="food-title">
+                if own.is_some() { { title } } else { { in_english(&title) } }
+            </h1>
             if let Some(own) = own {
                 <div class="food-columns">
                     <Editor food={own.clone()} />
@@ -66,17 +69,21 @@ fn back() -> Html {
 
 /// What the dataset says of the food besides its values.
 fn about(food: &Food, group: &str) -> Html {
+    // With whether the words are the dataset's own.
     let facts = [
-        (words::NUMBER, food.id.to_string()),
-        (words::GROUP, group.to_owned()),
-        (words::OTHER_NAMES, food.common_names.clone()),
-        (words::MAKER, food.manufacturer.clone()),
-        (words::REFUSE, words::refuse(food)),
+        (words::NUMBER, food.id.to_string(), false),
+        (words::GROUP, of_table(group), false),
+        (words::OTHER_NAMES, food.common_names.clone(), true),
+        (words::MAKER, food.manufacturer.clone(), true),
+        (words::REFUSE, words::refuse(food), false),
     ];
-    let told = facts.into_iter().filter(|(_, text)| !text.is_empty());
+    let told = facts.into_iter().filter(|(_, text, _)| !text.is_empty());
     html! {
         <dl class="meanings food-about">
-            { for told.map(|(name, text)| html! { <><dt>{ name }</dt><dd>{ text }</dd></> }) }
+            { for told.map(|(name, text, is_english)| html! {<>
+                <dt>{ name }</dt>
+                <dd>if is_english { { in_english(&text) } } else { { text } }</dd>
+            </>}) }
         </dl>
     }
 }
@@ -91,7 +98,7 @@ fn measures(measures: &[Measure]) -> Html {
             <ul data-test="food-measures">
                 { for measures.iter().map(|measure| html! {
                     <li>
-                        { format::stated(measure.amount) }{ " " }{ &measure.words }{ ": " }
+                        { format::stated(measure.amount) }{ " " }{ in_english(&measure.words) }{ ": " }
                         <strong>{ format::group(measure.grams.grams()) }{ " g" }</strong>
                     </li>
                 }) }

@@ -3,6 +3,7 @@
 
 use super::words;
 use crate::files::save_text;
+use crate::language::Say;
 use crate::page::{Page, use_page};
 use crate::state::Action;
 use engine::own_foods::{FdcTables, ImportError, OwnFood, from_csv, from_fdc_csv, from_fdc_json};
@@ -101,7 +102,7 @@ pub fn Import() -> Html {
 
 fn field(
     id: &'static str,
-    label: &'static str,
+    label: Say,
     accept: &'static str,
     form: Form,
     read: &Callback<(Form, Vec<File>)>,
@@ -140,7 +141,7 @@ async fn texts(files: &[File]) -> Result<Vec<(String, String)>, ImportError> {
         let text = read_as_text(file).await.map_err(|error| ImportError {
             place: file.name(),
             problem: error.to_string(),
-            remedy: words::CHOOSE_AGAIN.to_owned(),
+            remedy: words::CHOOSE_AGAIN.to_string(),
         })?;
         texts.push((file.name(), text));
     }
@@ -159,9 +160,9 @@ fn foods(page: &Page, form: Form, texts: &[(String, String)]) -> Result<Vec<OwnF
     };
     if found.is_empty() {
         return Err(ImportError {
-            place: words::THE_FILE.to_owned(),
-            problem: words::NO_FOODS.to_owned(),
-            remedy: words::CHOOSE_ANOTHER.to_owned(),
+            place: words::THE_FILE.to_string(),
+            problem: words::NO_FOODS.to_string(),
+            remedy: words::CHOOSE_ANOTHER.to_string(),
         });
     }
     Ok(found)
@@ -173,9 +174,9 @@ fn tables(texts: &[(String, String)]) -> Result<FdcTables<'_>, ImportError> {
         found
             .map(|(_, text)| text.as_str())
             .ok_or_else(|| ImportError {
-                place: words::THE_FILES.to_owned(),
+                place: words::THE_FILES.to_string(),
                 problem: words::table_missing(name),
-                remedy: words::CHOOSE_THREE.to_owned(),
+                remedy: words::CHOOSE_THREE.to_string(),
             })
     };
     Ok(FdcTables {

@@ -4,6 +4,7 @@
 use super::editor::Edit;
 use super::words;
 use crate::components::NumberField;
+use crate::language::of_table;
 use crate::page::use_page;
 use crate::state::FoodEdit;
 use engine::label::{LabelNutrient, LabelTables, Listed};
@@ -69,7 +70,7 @@ fn field(row: &LabelNutrient, declared: &[Declared], label: &LabelTables, edit: 
     let problem_id = format!("{id}-problem");
     html! {
         <li key={u32::from(nutrient.0)} class={format!("label-row indent-{}", row.indent)}>
-            <label for={id.clone()}>{ &row.name }</label>
+            <label for={id.clone()}>{ of_table(&row.name) }</label>
             <input id={id} type="text" autocomplete="off" data-test="label-figure"
                 data-nutrient={nutrient.0.to_string()}
                 value={figure.map(|one| one.printed.clone()).unwrap_or_default()} {oninput}

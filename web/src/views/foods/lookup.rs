@@ -2,6 +2,7 @@
 
 use super::words;
 use crate::components::{Pick, Picker};
+use crate::language::of_table;
 use crate::page::{Page, go, use_page};
 use crate::route::Route;
 use yew::prelude::*;
@@ -22,7 +23,7 @@ pub fn LookUp() -> Html {
     html! {
         <section class="look-up" aria-labelledby="look-up">
             <h2 id="look-up">{ words::LOOK_UP }</h2>
-            <p class="lead">{ words::LOOK_UP_LEAD }</p>
+            <p class="lead">{ words::LOOK_UP_LEAD }{ " " }{ words::IN_ENGLISH }</p>
             <Picker id="find-food" data_test="find-food" label={words::FIND} hide_label={true}
                 placeholder={words::FIND_HINT} {search} {on_pick} />
         </section>
@@ -39,7 +40,9 @@ fn found(page: &Page, typed: &str) -> Vec<Pick> {
         Some(Pick {
             key: food.id.to_string().into(),
             name: food.description.clone().into(),
-            note: group.unwrap_or(words::YOUR_OWN).to_owned().into(),
+            note: group
+                .map_or_else(|| words::YOUR_OWN.to_string(), of_table)
+                .into(),
         })
     });
     picks.take(OFFERED).collect()

@@ -25,7 +25,7 @@ use yew::prelude::*;
 /// The view of all foods.
 #[component]
 pub fn Foods() -> Html {
-    use_title(words::TITLE);
+    use_title(&words::TITLE.to_string());
     html! {
         <div class="index foods">
             <h1>{ words::TITLE }</h1>

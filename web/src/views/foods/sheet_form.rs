@@ -3,6 +3,7 @@
 use super::editor::Edit;
 use super::words;
 use crate::components::NumberField;
+use crate::named;
 use crate::page::use_page;
 use crate::state::FoodEdit;
 use engine::foods::Nutrient;
@@ -64,7 +65,7 @@ fn field(nutrient: &Nutrient, values: &[Stated], edit: &Edit) -> Html {
     html! {
         <li key={u32::from(id.0)} class="label-row">
             <NumberField id={format!("sheet-{}", id.0)} data_test="sheet-figure"
-                label={nutrient.name.clone()} unit={nutrient.unit.clone()}
+                label={named::nutrient(nutrient)} unit={named::unit(&nutrient.unit)}
                 value={value.map(|one| one.amount)}
                 on_change={edit.reform(move |amount| FoodEdit::Amount(id, Some(amount)))}
                 on_clear={edit.reform(move |()| FoodEdit::Amount(id, None))} />

@@ -3,6 +3,8 @@
 
 use super::words;
 use crate::format;
+use crate::language::in_english;
+use crate::named;
 use crate::page::{Page, use_page};
 use engine::foods::{FoodId, Nutrient};
 use yew::prelude::*;
@@ -55,7 +57,7 @@ pub fn Values(props: &ValuesProps) -> Html {
             if !missing.is_empty() {
                 <p class="note" data-test="no-values">{ words::no_value_for(&missing) }</p>
             }
-            { for notes.into_iter().flatten().map(|note| html! { <p class="note">{ note }</p> }) }
+            { for notes.into_iter().flatten().map(|note| html! { <p class="note">{ in_english(note) }</p> }) }
         </section>
     }
 }
@@ -71,11 +73,11 @@ fn row(page: &Page, food: FoodId, nutrient: &Nutrient, has_last: bool) -> Html {
     let is_known = figure.is_some();
     html! {
         <tr data-nutrient={nutrient.id.0.to_string()}>
-            <th scope="row">{ &nutrient.name }</th>
+            <th scope="row">{ named::nutrient(nutrient) }</th>
             <td class={classes!("number", (!is_known).then_some("unknown"))}>
-                { figure.unwrap_or_else(|| words::NO_VALUE.to_owned()) }
+                { figure.unwrap_or_else(|| words::NO_VALUE.to_string()) }
             </td>
-            <td class="unit">{ &nutrient.unit }</td>
+            <td class="unit">{ named::unit(&nutrient.unit) }</td>
             if has_last { <td class="note">{ behind(page, food, nutrient) }</td> }
         </tr>
     }
@@ -87,7 +89,7 @@ fn behind(page: &Page, food: FoodId, nutrient: &Nutrient) -> String {
     if let Some((low, high)) = reference.foods.interval_per_100_g(food, nutrient.id) {
         let print = |value| format::number(value, nutrient.decimals);
         return if low == high {
-            words::AS_STATED.to_owned()
+            words::AS_STATED.to_string()
         } else {
             words::between(&print(low), &print(high))
         };

@@ -4,6 +4,7 @@
 use super::words;
 use crate::components::{Bar, Select};
 use crate::format;
+use crate::named;
 use crate::page::use_page;
 use crate::tables::StudiedRecipe;
 use engine::analysis::{Contribution, contributions};
@@ -35,7 +36,10 @@ pub fn Carriers(props: &CarriersProps) -> Html {
         return Html::default();
     }
     let nutrients = foods.nutrients();
-    let names: Vec<AttrValue> = nutrients.iter().map(|n| n.name.clone().into()).collect();
+    let names: Vec<AttrValue> = nutrients
+        .iter()
+        .map(|n| named::nutrient(n).into())
+        .collect();
     let chosen = nutrients.iter().position(|n| n.id == props.nutrient);
     let ids: Vec<NutrientId> = nutrients.iter().map(|n| n.id).collect();
     let on_choose = props.on_choose.reform(move |index: usize| ids[index]);
@@ -80,7 +84,7 @@ fn row(
             </th>
             <td class="number">
                 if let (Some(amount), Some(nutrient)) = (part.amount, nutrient) {
-                    { format::number(amount, nutrient.decimals) }{ " " }{ &nutrient.unit }
+                    { format::number(amount, nutrient.decimals) }{ " " }{ named::unit(&nutrient.unit) }
                 } else {
                     <span class="unknown">{ words::UNKNOWN }</span>
                 }

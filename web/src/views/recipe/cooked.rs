@@ -5,6 +5,7 @@ use super::correction::{Change, Correct, food_picks};
 use super::{phrases, words};
 use crate::components::{MASSES, Picker, Select, UnitField};
 use crate::format;
+use crate::named;
 use crate::page::use_page;
 use engine::exact::Digits;
 use engine::foods::{FoodId, FoodTable};
@@ -133,7 +134,7 @@ fn retained(foods: &FoodTable, retained: &[Retained]) -> Html {
     }
     let share = |of: &Retained| {
         let nutrient = foods.nutrient(of.nutrient);
-        let name = nutrient.map_or_else(String::new, |nutrient| nutrient.name.clone());
+        let name = nutrient.map_or_else(String::new, named::nutrient);
         html! { <li>{ name }{ ": " }{ format::percent(of.share) }{ " %" }</li> }
     };
     html! {

@@ -4,6 +4,7 @@ use super::reading::problem_of;
 use super::treat::Treat;
 use super::{Edit, phrases, words};
 use crate::components::{NumberField, Pick, Picker};
+use crate::language::of_table;
 use crate::page::{Page, focus, use_page};
 use crate::route::Route;
 use crate::state::RecipeEdit;
@@ -175,8 +176,8 @@ pub fn food_picks(page: &Page, typed: &str) -> Vec<Pick> {
             note: reference
                 .foods
                 .group_name(food.group)
+                .map(of_table)
                 .unwrap_or_default()
-                .to_owned()
                 .into(),
         })
     });

@@ -1,9 +1,13 @@
 //! The figures of one serving, large, and how they changed since the card was
 //! last kept.
 
+use super::phrases::sentence;
 use super::sure::{self, Amounts};
 use super::words;
+use crate::components::{Help, Topic};
 use crate::format;
+use crate::language::Say;
+use crate::named;
 use crate::page::use_page;
 use crate::state::Action;
 use crate::tables::StudiedRecipe;
@@ -35,11 +39,13 @@ pub struct BigFigure {
     /// Which nutrient.
     pub nutrient: NutrientId,
     /// Its name.
-    pub name: &'static str,
+    pub name: Say,
     /// Its unit; empty where the name says it.
     pub unit: &'static str,
     /// Its printed digits.
     pub digits: Digits,
+    /// Help about it.
+    help: Topic,
     /// Its name in tests.
     key: &'static str,
 }
@@ -51,6 +57,7 @@ pub const FIGURES: [BigFigure; 3] = [
         name: words::CALORIES,
         unit: "",
         digits: Digits(0),
+        help: Topic::Energy,
         key: "calories",
     },
     BigFigure {
@@ -58,6 +65,7 @@ pub const FIGURES: [BigFigure; 3] = [
         name: words::SATURATED_FAT,
         unit: "g",
         digits: Digits(1),
+        help: Topic::SaturatedFat,
         key: "saturated-fat",
     },
     BigFigure {
@@ -65,6 +73,7 @@ pub const FIGURES: [BigFigure; 3] = [
         name: words::SODIUM,
         unit: "mg",
         digits: Digits(0),
+        help: Topic::Sodium,
         key: "sodium",
     },
 ];
@@ -79,7 +88,7 @@ pub fn Figures(props: &FiguresProps) -> Html {
             return html! {
                 <section class="figures" aria-labelledby="figures">
                     <h2 id="figures">{ words::FIGURES }</h2>
-                    <p class="problem" role="alert" data-test="recipe-problem">{ problem.to_string() }</p>
+                    <p class="problem" role="alert" data-test="recipe-problem">{ sentence(&named::study(problem)) }</p>
                 </section>
             };
         }
@@ -156,7 +165,7 @@ fn figure(
     let sum = analysis.per_serving(of.nutrient);
     let shown = |sum: Option<PartialSum>| {
         let known = sum.and_then(|sum| format::known(&sum, of.digits));
-        known.unwrap_or_else(|| words::UNKNOWN.to_owned())
+        known.unwrap_or_else(|| words::UNKNOWN.to_string())
     };
     let is_known = sum.is_some_and(|sum| format::known(&sum, of.digits).is_some());
     let change = before.map(|before| {
@@ -164,16 +173,16 @@ fn figure(
         words::change(
             &shown(before.per_serving(of.nutrient)),
             &shown(sum),
-            &by.unwrap_or_else(|| words::UNKNOWN.to_owned()),
+            &by.unwrap_or_else(|| words::UNKNOWN.to_string()),
         )
     });
     let partly = sum.filter(|sum| sum.coverage() < Decimal::ONE);
     html! {
         <div class="big-figure" data-figure={of.key}>
-            <dt>{ of.name }</dt>
+            <dt>{ of.name }{ " " }<Help topic={of.help} /></dt>
             <dd class={classes!("big", (!is_known).then_some("big-unknown"))}
                 data-test={format!("figure-{}", of.key)}>
-                <button type="button" class="as-text" title={words::open_origin(of.name)} onclick={open}>
+                <button type="button" class="as-text" title={words::open_origin(&of.name.to_string())} onclick={open}>
                     { shown(sum) }
                     if is_known && !of.unit.is_empty() { <small>{ " " }{ of.unit }</small> }
                 </button>

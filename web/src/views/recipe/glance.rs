@@ -37,7 +37,7 @@ pub fn Glance(props: &GlanceProps) -> Html {
                 html! {
                     <span>
                         <small>{ figure.name }</small>
-                        <strong>{ known.unwrap_or_else(|| words::UNKNOWN.to_owned()) }</strong>
+                        <strong>{ known.unwrap_or_else(|| words::UNKNOWN.to_string()) }</strong>
                         if let Some(change) = change { <em>{ change }</em> }
                     </span>
                 }

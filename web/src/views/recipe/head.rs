@@ -17,7 +17,7 @@ pub const TITLE_FIELD: &str = "title";
 pub fn servings_of(card: &CardProps) -> String {
     let analysis = card.study.analysis.as_ref();
     analysis.map_or_else(
-        |_| crate::words::UNKNOWN.to_owned(),
+        |_| crate::words::UNKNOWN.to_string(),
         |analysis| format::short(analysis.servings.servings(), Digits(2)),
     )
 }

@@ -33,7 +33,7 @@ pub fn find<'a>(
 fn blank() -> Recipe {
     Recipe {
         id: RecipeId(String::new()),
-        title: words::NEW_TITLE.to_owned(),
+        title: words::NEW_TITLE.to_string(),
         servings: Servings::new(Decimal::ONE_HUNDRED),
         serving_words: String::new(),
         serving_size: None,
@@ -128,7 +128,7 @@ fn row(page: &Page, recipe: &Rc<Recipe>) -> Html {
             </td>
             { for FIGURES.iter().map(|figure| html! {
                 <td class="number" data-label={figure.name}>
-                    { known(figure).unwrap_or_else(|| UNKNOWN.to_owned()) }
+                    { known(figure).unwrap_or_else(|| UNKNOWN.to_string()) }
                 </td>
             }) }
             <td data-label={words::COLUMN_OPEN}>{ words::open_lines(study.open_count()) }</td>

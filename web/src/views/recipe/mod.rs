@@ -113,7 +113,7 @@ fn Card(props: &CardOf) -> Html {
             focus_and_mark(head::TITLE_FIELD);
         }
     });
-    use_title(title_or_untitled(&recipe.title));
+    use_title(&title_or_untitled(&recipe.title));
     let study = page.tables.study(recipe, page.contents());
     let amounts = use_amounts(&study);
     let kept = page
@@ -219,7 +219,7 @@ fn ways(page: &Page, recipe: &Rc<Recipe>) -> Html {
         Callback::from(move |_| {
             page.act(Action::RemoveRecipe(recipe.id.clone()));
             page.tell(
-                crate::words::taken_out(title_or_untitled(&recipe.title)),
+                crate::words::taken_out(&title_or_untitled(&recipe.title)),
                 true,
             );
             go(&Route::Recipes);

@@ -3,7 +3,9 @@
 
 use super::sure::{self, Amounts};
 use super::words;
+use crate::components::{Help, Topic};
 use crate::format;
+use crate::named;
 use crate::page::use_page;
 use crate::tables::StudiedRecipe;
 use engine::analysis::RecipeAnalysis;
@@ -38,6 +40,7 @@ pub fn Nutrients(props: &NutrientsProps) -> Html {
     html! {
         <section class="nutrients" aria-labelledby="nutrients">
             <h2 id="nutrients">{ words::NUTRIENTS }</h2>
+            <p class="helps"><Help topic={Topic::Nutrients} /></p>
             <p class="hint">{ words::NUTRIENTS_HINT }{ " " }{ sure::SLIP_HINT }</p>
             <sure::Missing />
             <div class="scroll" tabindex="0" role="region" aria-label={words::NUTRIENT_TABLE}>
@@ -45,11 +48,11 @@ pub fn Nutrients(props: &NutrientsProps) -> Html {
                     <thead><tr>
                         <th scope="col">{ words::NUTRIENT }</th>
                         <th scope="col" class="number">{ words::PER_SERVING }</th>
-                        <th scope="col">{ words::PLUS_MINUS }</th>
+                        <th scope="col">{ words::PLUS_MINUS }{ " " }<Help topic={Topic::PlusMinus} /></th>
                         <th scope="col" class="number">{ words::PER_100_G }</th>
                         <th scope="col" class="number">{ words::WHOLE }</th>
                         <th scope="col" class="unit">{ words::UNIT }</th>
-                        <th scope="col" class="number">{ words::KNOWN_FOR }</th>
+                        <th scope="col" class="number">{ words::KNOWN_FOR }{ " " }<Help topic={Topic::Coverage} /></th>
                         <th scope="col" class="assumed">{ words::ERRORS_ASSUMED }</th>
                     </tr></thead>
                     <tbody>
@@ -68,7 +71,7 @@ fn row(props: &NutrientsProps, analysis: &RecipeAnalysis, nutrient: &Nutrient) -
     let figure = |sum: Option<PartialSum>| {
         let figure = sum.and_then(|sum| format::known(&sum, nutrient.decimals));
         let class = classes!("number", figure.is_none().then_some("unknown"));
-        (class, figure.unwrap_or_else(|| words::UNKNOWN.to_owned()))
+        (class, figure.unwrap_or_else(|| words::UNKNOWN.to_string()))
     };
     let cell = |sum: Option<PartialSum>| {
         let (class, figure) = figure(sum);
@@ -87,16 +90,16 @@ fn row(props: &NutrientsProps, analysis: &RecipeAnalysis, nutrient: &Nutrient) -
     html! {
         <tr key={u32::from(id.0)} data-nutrient={id.0.to_string()}>
             <th scope="row">
-                <button type="button" class="as-text" {onclick}>{ &nutrient.name }</button>
+                <button type="button" class="as-text" {onclick}>{ named::nutrient(nutrient) }</button>
             </th>
             <td {class}>
                 <button type="button" class="as-text" data-test="open-origin"
-                    title={words::open_origin(&nutrient.name)} onclick={open}>{ per_serving }</button>
+                    title={words::open_origin(&named::nutrient(nutrient))} onclick={open}>{ per_serving }</button>
             </td>
             <td class="off" data-test="plus-minus">{ off }</td>
             { cell(analysis.per_100_g(id)) }
             { cell(analysis.total(id).copied()) }
-            <td class="unit">{ &nutrient.unit }</td>
+            <td class="unit">{ named::unit(&nutrient.unit) }</td>
             <td class="number">{ format::percent_known(coverage) }{ " %" }</td>
             <td class="assumed">{ assumed }</td>
         </tr>

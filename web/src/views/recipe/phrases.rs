@@ -2,35 +2,35 @@
 
 use super::reading::Level;
 use crate::format;
+use crate::language::{Say, of_table, say};
+use crate::named;
 use engine::exact::Digits;
 use engine::recipe::{Doubt, NamedMeasure, Route, Step, WeighProblem};
 use engine::reference::LineStudy;
 use engine::yields::{TrimRoute, YieldRoute};
 
-pub const HEADING: &str = "heading, not an ingredient";
-pub const NO_FOOD: &str = "No food was found for these words: choose the one that is meant.";
+pub const HEADING: Say = Say("line-heading");
+pub const NO_FOOD: Say = Say("line-no-food");
 
 /// A level in words.
-pub fn level(level: Level) -> &'static str {
+pub fn level(level: Level) -> Say {
     match level {
-        Level::Set => "set by hand",
-        Level::Sure => "read",
-        Level::Check => "please check",
-        Level::Open => "not counted",
-        Level::Aside => "left aside",
+        Level::Set => Say("line-set"),
+        Level::Sure => Say("line-read"),
+        Level::Check => Say("line-check"),
+        Level::Open => Say("line-open"),
+        Level::Aside => Say("line-aside"),
     }
 }
 
 /// Why a line has no weight, and what to do about it.
 pub fn problem(problem: &WeighProblem) -> String {
-    let what = match problem {
-        // The measures that there are follow in a list of their own.
-        WeighProblem::NoSuchMeasure { wanted, .. } => {
-            format!("This food has no measure for “{wanted}”")
-        }
-        _ => sentence(&problem.to_string()),
-    };
-    format!("{what}: unknown, not counted as zero. {}", problem.remedy())
+    let what = sentence(&named::weigh(problem));
+    let remedy = named::weigh_remedy(problem).to_string();
+    say(
+        "line-problem",
+        &[("what", what.into()), ("remedy", remedy.into())],
+    )
 }
 
 /// A text that starts with a capital.
@@ -43,7 +43,7 @@ pub fn sentence(text: &str) -> String {
 
 /// A line that names a recipe of the book.
 pub fn the_recipe(title: &str) -> String {
-    format!("the recipe “{title}”")
+    say("line-the-recipe", &[("title", title.into())])
 }
 
 /// The way from the words to the weight in the dish, as short as it stays
@@ -65,7 +65,7 @@ fn steps_but(line: &LineStudy, left_out: &dyn Fn(&Step) -> bool) -> String {
     let told = weighed.steps.iter().filter(|step| !left_out(step));
     let mut steps: Vec<String> = told.map(step).collect();
     if weighed.route == Route::Corrected {
-        steps.push("weight set by hand".to_owned());
+        steps.push(Say("line-by-hand").to_string());
     }
     if let Some(edible) = &line.edible
         && edible.edible != edible.stated
@@ -75,10 +75,16 @@ fn steps_but(line: &LineStudy, left_out: &dyn Fn(&Step) -> bool) -> String {
     }
     if let Some(cooked) = &line.cooked {
         let factor = format::number(cooked.factor, Digits(2));
-        steps.push(format!("× {factor} cooked, {}", yield_route(&cooked.route)));
+        steps.push(say(
+            "line-cooked",
+            &[
+                ("factor", factor.into()),
+                ("route", yield_route(&cooked.route).into()),
+            ],
+        ));
     }
     for treatment in &line.treatments {
-        let text = treatment.words.clone();
+        let text = of_table(&treatment.words);
         if !steps.contains(&text) {
             steps.push(text);
         }
@@ -88,12 +94,18 @@ fn steps_but(line: &LineStudy, left_out: &dyn Fn(&Step) -> bool) -> String {
 
 fn step(step: &Step) -> String {
     match step {
-        Step::Asked { quantity } => quantity.to_string(),
-        Step::Middle { amount } => format!("the middle, {amount}"),
-        Step::Mass { unit, grams } => {
-            format!("1 {} = {} g", unit.symbol(), format::stated(grams.grams()))
-        }
-        Step::Ratio { one, holds, of } => format!("1 {} = {holds} {}", one.symbol(), of.symbol()),
+        Step::Asked { quantity } => named::quantity(quantity),
+        Step::Middle { amount } => say("line-middle", &[("amount", amount.to_string().into())]),
+        Step::Mass { unit, grams } => format!(
+            "{} = {} g",
+            named::counted("1", unit.symbol()),
+            format::stated(grams.grams())
+        ),
+        Step::Ratio { one, holds, of } => format!(
+            "{} = {}",
+            named::counted("1", one.symbol()),
+            named::counted(&holds.to_string(), of.symbol())
+        ),
         Step::Measure { measure: named } => measure(named),
     }
 }
@@ -111,52 +123,64 @@ pub fn measure(measure: &NamedMeasure) -> String {
 /// What is taken off before the food is edible.
 fn trim(route: &TrimRoute) -> String {
     match route {
-        TrimRoute::Nothing => "nothing taken off".to_owned(),
-        TrimRoute::Refuse { percent, what } if what.is_empty() => {
-            format!("{percent} % refuse taken off")
-        }
+        TrimRoute::Nothing => Say("line-nothing-off").to_string(),
         TrimRoute::Refuse { percent, what } => {
-            format!("{percent} % taken off: {}", what.to_lowercase())
+            let share = ("percent", percent.to_string().into());
+            match what.as_str() {
+                "" => say("line-refuse-off", &[share]),
+                what => say("line-off", &[share, ("what", what.to_lowercase().into())]),
+            }
         }
-        TrimRoute::Table { words, .. } => words.clone(),
+        TrimRoute::Table { words, .. } => of_table(words),
     }
 }
 
 /// Where a cooking yield comes from.
 pub fn yield_route(route: &YieldRoute) -> String {
     match route {
-        YieldRoute::Measured => "by the weight that was measured".to_owned(),
-        YieldRoute::Table { source } => format!("by {source}"),
-        YieldRoute::DatasetPair => "by the dataset’s raw and cooked entries".to_owned(),
+        YieldRoute::Measured => Say("line-yield-measured").to_string(),
+        YieldRoute::Table { source } => {
+            say("line-yield-table", &[("source", source.as_str().into())])
+        }
+        YieldRoute::DatasetPair => Say("line-yield-dataset").to_string(),
     }
 }
 
 /// A doubt, with what to do about it.
 pub fn doubt(doubt: &Doubt) -> String {
-    match doubt {
-        Doubt::Approximate => "about this much".to_owned(),
-        Doubt::RangeMiddleUsed { .. } => "the middle of the range is used".to_owned(),
-        Doubt::OptionalCounted => "may be left out; it is counted".to_owned(),
-        Doubt::MoreNotCounted => "more is used; only this much is counted".to_owned(),
-        Doubt::OffersChoice { instead } => format!("or “{instead}”: the first is counted"),
-        Doubt::DrainedContainer => "what drains off is counted too".to_owned(),
-        Doubt::FoodUnsure { confidence } => format!("{confidence} % sure of the food"),
-        Doubt::SeveralFoods => "several foods? Each belongs on a line of its own".to_owned(),
-        Doubt::TakenAsWeighable { .. } => "a better match has no measure for this unit".to_owned(),
-        Doubt::SizeAssumed { size: assumed } => {
-            format!("no size is said: {} is taken", assumed.word())
+    let plain = match doubt {
+        Doubt::Approximate => Say("line-approximate"),
+        Doubt::RangeMiddleUsed { .. } => Say("line-range"),
+        Doubt::OptionalCounted => Say("line-optional"),
+        Doubt::MoreNotCounted => Say("line-more"),
+        Doubt::DrainedContainer => Say("line-drained"),
+        Doubt::SeveralFoods => Say("line-several"),
+        Doubt::TakenAsWeighable { .. } => Say("line-weighable"),
+        Doubt::OuncesTakenAsWeight => Say("line-ounces"),
+        Doubt::OffersChoice { instead } => {
+            return say("line-choice", &[("instead", instead.as_str().into())]);
         }
-        Doubt::SizeNotInMeasure { size: said } => {
-            format!("the measure does not say “{}”", said.word())
+        Doubt::FoodUnsure { confidence } => {
+            return say("line-unsure", &[("percent", confidence.to_string().into())]);
+        }
+        Doubt::SizeAssumed { size } => {
+            let size = named::size(*size).to_string();
+            return say("line-size-assumed", &[("size", size.into())]);
+        }
+        Doubt::SizeNotInMeasure { size } => {
+            let size = named::size(*size).to_string();
+            return say("line-not-in-measure", &[("words", size.into())]);
         }
         Doubt::OtherMeasures { others } => {
             let others: Vec<String> = others.iter().map(measure).collect();
-            format!("could also be {}", others.join("; "))
+            return say("line-could-be", &[("others", others.join("; ").into())]);
         }
-        Doubt::MeasureSaysMore { words } => format!("measured as “{}”", words.join(", ")),
+        Doubt::MeasureSaysMore { words } => {
+            return say("line-measured-as", &[("words", words.join(", ").into())]);
+        }
         Doubt::CutNotInMeasure { words } => {
-            format!("the measure does not say “{}”", words.join(", "))
+            return say("line-not-in-measure", &[("words", words.join(", ").into())]);
         }
-        Doubt::OuncesTakenAsWeight => "ounces are taken as weight, not as fluid ounces".to_owned(),
-    }
+    };
+    plain.to_string()
 }

@@ -2,6 +2,7 @@
 
 use super::phrases;
 use crate::format;
+use crate::named;
 use crate::page::Page;
 use crate::tables::StudiedRecipe;
 use crate::words::title_or_untitled;
@@ -84,7 +85,7 @@ pub fn reading_of(
         LineKind::Heading => {
             return Some(Reading {
                 level: Level::Aside,
-                food: phrases::HEADING.to_owned(),
+                food: phrases::HEADING.to_string(),
                 how: String::new(),
                 grams: String::new(),
             });
@@ -109,14 +110,14 @@ pub fn reading_of(
 /// What keeps a line from being counted, with what to do about it.
 pub fn problem_of(line: &LineStudy) -> Option<String> {
     if let Some(problem) = &line.problem {
-        return Some(phrases::sentence(&problem.to_string()));
+        return Some(phrases::sentence(&named::prepare(problem)));
     }
     if line.recipe.is_some() {
         return None;
     }
     match &line.read.weight {
         // Which food it is comes first: without it no weight helps.
-        _ if line.read.food.is_none() => Some(phrases::NO_FOOD.to_owned()),
+        _ if line.read.food.is_none() => Some(phrases::NO_FOOD.to_string()),
         Err(problem) => Some(phrases::problem(problem)),
         Ok(_) => None,
     }
@@ -148,8 +149,8 @@ fn level_of(line: &LineStudy, has_problem: bool, is_corrected: bool) -> Level {
 fn food_of(page: &Page, line: &LineStudy) -> String {
     if let Some(id) = &line.recipe {
         let recipe = page.contents().recipe(id);
-        let title = recipe.map_or(id.0.as_str(), |recipe| title_or_untitled(&recipe.title));
-        return phrases::the_recipe(title);
+        let title = recipe.map_or_else(|| id.0.clone(), |recipe| title_or_untitled(&recipe.title));
+        return phrases::the_recipe(&title);
     }
     let counted = line.cooked.as_ref().map(|cooked| cooked.cooked);
     counted

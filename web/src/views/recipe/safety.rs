@@ -2,6 +2,7 @@
 //! cautions that belong to them.
 
 use super::{CardProps, words};
+use crate::language::of_table;
 use crate::page::use_page;
 use engine::allergens::{CAUTION, Presence};
 use engine::kitchen::{self, Guidance};
@@ -41,15 +42,15 @@ pub fn Safety(props: &CardProps) -> Html {
                         <li>{ words::allergen(allergen) }</li>
                     })
                 }) }
-                <li>{ words::other_allergens() }</li>
+                <li>{ words::OTHER_ALLERGENS }</li>
             </ul>
-            <p class="note">{ CAUTION }</p>
+            <p class="note">{ of_table(CAUTION) }</p>
             <details>
                 <summary>{ words::TEMPERATURES }</summary>
                 <ul>
                     { for code.map(|step| html! { <li>{ words::temperature(step) }</li> }) }
                 </ul>
-                <p class="note">{ kitchen::CAUTION }</p>
+                <p class="note">{ of_table(kitchen::CAUTION) }</p>
             </details>
         </section>
     }

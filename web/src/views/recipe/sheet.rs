@@ -7,6 +7,7 @@ use super::reading::weight_of;
 use super::sure::Carbohydrate;
 use super::{CardProps, words};
 use crate::format;
+use crate::language::of_table;
 use crate::page::use_page;
 use crate::words::title_or_untitled;
 use yew::prelude::*;
@@ -18,7 +19,10 @@ pub fn RecipeSheet(props: &CardProps) -> Html {
     let recipe = &props.recipe;
     let serving = match recipe.serving_words.trim() {
         "" => String::new(),
-        words => format!(", {}: {words}", words::SERVING_WORDS.to_lowercase()),
+        words => format!(
+            ", {}: {words}",
+            words::SERVING_WORDS.to_string().to_lowercase()
+        ),
     };
     html! {
         <div class="sheet recipe-sheet" aria-hidden="true">
@@ -55,7 +59,7 @@ pub fn RecipeSheet(props: &CardProps) -> Html {
                                 <dt>{ figure.name }</dt>
                                 <dd>{ match known {
                                     Some(known) => format!("{known} {}", figure.unit),
-                                    None => words::UNKNOWN.to_owned(),
+                                    None => words::UNKNOWN.to_string(),
                                 } }</dd>
                             </div>
                         }
@@ -65,7 +69,7 @@ pub fn RecipeSheet(props: &CardProps) -> Html {
             }
             <CreditSheet recipe={recipe.clone()} study={props.study.clone()} />
             <Carbohydrate study={props.study.clone()} serving={recipe.serving_words.clone()} />
-            <p class="sheet-small">{ engine::allergens::CAUTION }</p>
+            <p class="sheet-small">{ of_table(engine::allergens::CAUTION) }</p>
         </div>
     }
 }

@@ -1,149 +1,147 @@
 //! Words of the views of recipes.
 
+use crate::format;
+use crate::language::{Say, of_table, say};
+use crate::named;
+use crate::words::standing;
 use engine::allergens::Presence;
 use engine::kitchen::{SafetyStep, Step};
 use engine::reference::RecipeAllergen;
 use engine::yields::Treatment;
 
-pub const TITLE: &str = "Recipes";
-pub const LEAD: &str = "Write a recipe as on a kitchen card. Each line is read as you type: what it weighs, which \
-     food it means, and what is not known.";
-pub const FIND: &str = "Find a recipe";
-pub const NEW: &str = "New recipe";
-pub const NONE: &str =
-    "The book is empty. Write the first recipe, or open a book under About & files.";
-pub const NONE_FOUND: &str = "No recipe has these words in its title.";
-pub const COLUMN_RECIPE: &str = "Recipe";
-pub const COLUMN_SERVINGS: &str = "Servings";
-pub const COLUMN_OPEN: &str = "Still open";
-pub const NEW_TITLE: &str = "New recipe";
+pub const TITLE: Say = Say("recipe-title");
+pub const LEAD: Say = Say("recipe-lead");
+pub const FIND: Say = Say("recipe-find");
+pub const NEW: Say = Say("recipe-new");
+pub const NONE: Say = Say("recipe-none");
+pub const NONE_FOUND: Say = Say("recipe-none-found");
+pub const COLUMN_RECIPE: Say = Say("recipe-column-recipe");
+pub const COLUMN_SERVINGS: Say = Say("recipe-column-servings");
+pub const COLUMN_OPEN: Say = Say("recipe-column-open");
+pub const NEW_TITLE: Say = Say("recipe-new-title");
 
-pub const ALL_RECIPES: &str = "← All recipes";
-pub const RECIPE_TITLE: &str = "Title of the recipe";
-pub const SERVINGS: &str = "Servings";
-pub const SERVING_WORDS: &str = "One serving is";
-pub const SERVING_HINT: &str = "1 cup";
-pub const INGREDIENTS: &str = "Ingredients";
-pub const INGREDIENTS_HINT: &str =
-    "Write or paste one ingredient per line; the Tab key goes to the reading of the line.";
-pub const EXAMPLE: &str = "5 lb ground beef, 85% lean\n3 cups onions, chopped\n1 No. 10 can tomatoes, diced\nsalt to taste";
-pub const READINGS: &str = "Readings of the lines";
-pub const METHOD: &str = "Directions";
-pub const COPY: &str = "Copy the card";
-pub const REMOVE: &str = "Take the card out of the book";
-pub const PRINT: &str = "Print the card";
-pub const TO_FACTS: &str = "Nutrition Facts panel";
-pub const KEEP: &str = "Keep this version";
-pub const GO_BACK: &str = "Go back to the kept one";
-pub const KEPT_HINT: &str = "before → now: the card as last kept, and as it stands.";
-pub const NOT_KEPT_HINT: &str = "Keep the card to compare later changes with it.";
+pub const ALL_RECIPES: Say = Say("recipe-all-recipes");
+pub const RECIPE_TITLE: Say = Say("recipe-recipe-title");
+pub const SERVINGS: Say = Say("recipe-servings");
+pub const SERVING_WORDS: Say = Say("recipe-serving-words");
+pub const SERVING_HINT: Say = Say("recipe-serving-hint");
+pub const INGREDIENTS: Say = Say("recipe-ingredients");
+pub const INGREDIENTS_HINT: Say = Say("recipe-ingredients-hint");
+pub const EXAMPLE: Say = Say("recipe-example");
+pub const READINGS: Say = Say("recipe-readings");
+pub const METHOD: Say = Say("recipe-method");
+pub const COPY: Say = Say("recipe-copy");
+pub const REMOVE: Say = Say("recipe-remove");
+pub const PRINT: Say = Say("recipe-print");
+pub const TO_FACTS: Say = Say("recipe-to-facts");
+pub const KEEP: Say = Say("recipe-keep");
+pub const GO_BACK: Say = Say("recipe-go-back");
+pub const KEPT_HINT: Say = Say("recipe-kept-hint");
+pub const NOT_KEPT_HINT: Say = Say("recipe-not-kept-hint");
 
-pub const FIGURES: &str = "One serving";
-pub const CALORIES: &str = "Calories";
-pub const SATURATED_FAT: &str = "Saturated fat";
-pub const SODIUM: &str = "Sodium";
-pub const UNKNOWN: &str = "unknown";
-pub const NOTHING_YET: &str = "The figures appear with the first ingredient.";
+pub const FIGURES: Say = Say("recipe-figures");
+pub const CALORIES: Say = Say("recipe-calories");
+pub const SATURATED_FAT: Say = Say("recipe-saturated-fat");
+pub const SODIUM: Say = Say("recipe-sodium");
+pub use crate::words::UNKNOWN;
+pub const NOTHING_YET: Say = Say("recipe-nothing-yet");
 
-pub const NUTRIENTS: &str = "All nutrients";
-pub const NUTRIENT_TABLE: &str = "Table of all nutrients";
-pub const NUTRIENT: &str = "Nutrient";
-pub const PER_SERVING: &str = "per serving";
-pub const PER_100_G: &str = "per 100 g";
-pub const WHOLE: &str = "whole recipe";
-pub const KNOWN_FOR: &str = "known for";
-pub const UNIT: &str = "unit";
+pub const NUTRIENTS: Say = Say("recipe-nutrients");
+pub const NUTRIENT_TABLE: Say = Say("recipe-nutrient-table");
+pub const NUTRIENT: Say = Say("recipe-nutrient");
+pub const PER_SERVING: Say = Say("recipe-per-serving");
+pub const PER_100_G: Say = Say("recipe-per-100-g");
+pub const WHOLE: Say = Say("recipe-whole");
+pub const KNOWN_FOR: Say = Say("recipe-known-for");
+pub const UNIT: Say = Say("recipe-unit");
 pub const PLUS_MINUS: &str = "±";
-pub const ERRORS_ASSUMED: &str = "errors assumed";
-pub const NUTRIENTS_HINT: &str = "Choose a nutrient to see which lines carry it. “Known for” is the share of the \
-     weight whose value is known; what is missing is not zero.";
+pub const ERRORS_ASSUMED: Say = Say("recipe-errors-assumed");
+pub const NUTRIENTS_HINT: Say = Say("recipe-nutrients-hint");
 
-pub const WITHIN: &str = "Recipes in this recipe";
-pub const WITHIN_PROBLEM: &str = "not counted yet";
-pub const OPEN_RECIPE: &str = "Open the card of that recipe";
-pub const MAKES: &str = "Servings, by their size:";
+pub const WITHIN: Say = Say("recipe-within");
+pub const WITHIN_PROBLEM: Say = Say("recipe-within-problem");
+pub const OPEN_RECIPE: Say = Say("recipe-open-recipe");
+pub const MAKES: Say = Say("recipe-makes");
 
-pub const CARRIERS: &str = "What carries";
-pub const CARRIERS_NUTRIENT: &str = "Nutrient";
-pub const LINE: &str = "Line";
-pub const AMOUNT: &str = "Whole recipe";
-pub const SHARE: &str = "Share";
+pub const CARRIERS: Say = Say("recipe-carriers");
+pub const CARRIERS_NUTRIENT: Say = Say("recipe-carriers-nutrient");
+pub const LINE: Say = Say("recipe-line");
+pub const AMOUNT: Say = Say("recipe-amount");
+pub const SHARE: Say = Say("recipe-share");
 
 /// Opens the slip of a figure.
 pub fn open_origin(nutrient: &str) -> String {
-    format!("Where {nutrient} comes from")
+    say("recipe-open-origin", &[("nutrient", nutrient.into())])
 }
 
 /// A copy of a recipe.
 pub fn copy_of(title: &str) -> String {
-    format!("{title}, another version")
+    say("recipe-copy-of", &[("title", title.into())])
 }
 
 /// A recipe that is not in the book.
 pub fn not_in_book(id: &str) -> String {
-    format!(
-        "The recipe “{id}” is not in the book. It may have been taken out: Undo brings it back."
-    )
+    say("recipe-not-in-book", &[("id", id.into())])
 }
 
 /// What a serving is, in words and weight.
 pub fn serving(words: &str, grams: &str) -> String {
+    let grams = ("grams", grams.into());
     match words.trim() {
-        "" => format!("{grams} g of ingredients"),
-        words => format!("{words}, {grams} g of ingredients"),
+        "" => say("recipe-serving-weight", &[grams]),
+        words => say("recipe-serving-of", &[("words", words.into()), grams]),
     }
 }
 
 /// The change since the card was last kept.
 pub fn change(before: &str, now: &str, difference: &str) -> String {
-    format!("{before} → {now} ({difference})")
+    say(
+        "recipe-change",
+        &[
+            ("before", before.into()),
+            ("now", now.into()),
+            ("difference", difference.into()),
+        ],
+    )
 }
 
 /// Share of the weight whose value is known.
 pub fn known_for(percent: &str) -> String {
-    format!("known for {percent} % of the weight")
+    say("recipe-known-for-share", &[("percent", percent.into())])
 }
 
 /// Lines that are not counted.
 pub fn uncounted(count: usize) -> String {
-    match count {
-        0 => String::new(),
-        1 => "1 line is not known and not counted".to_owned(),
-        _ => format!("{count} lines are not known and not counted"),
-    }
+    say("recipe-uncounted", &[("count", count.into())])
 }
 
 /// How many lines are read and how many are open, for the list of recipes.
 pub fn open_lines(count: usize) -> String {
-    match count {
-        0 => "nothing".to_owned(),
-        1 => "1 line".to_owned(),
-        _ => format!("{count} lines"),
-    }
+    say("recipe-open-lines", &[("count", count.into())])
 }
 
 /// How the lines are read, for those who do not see the readings.
 pub fn lines_read(read: usize, open: usize) -> String {
-    format!("{read} lines read, {open} to settle")
+    say(
+        "recipe-lines-read",
+        &[("read", read.into()), ("open", open.into())],
+    )
 }
 
-pub const SETTLE: &str = "Settle";
+pub const SETTLE: Say = Say("recipe-settle");
 
 /// Heading of the lines that are not counted.
 pub fn settle(count: usize) -> String {
-    match count {
-        1 => "1 line is not counted yet".to_owned(),
-        _ => format!("{count} lines are not counted yet"),
-    }
+    say("recipe-not-counted", &[("count", count.into())])
 }
 
 /// A line by its number.
 pub fn line(number: usize) -> String {
-    format!("Line {number}: ")
+    say("recipe-line-number", &[("number", number.into())])
 }
 
-pub const ALLERGENS: &str = "Allergens in the words";
-pub const TEMPERATURES: &str = "Temperatures for these foods";
+pub const ALLERGENS: Say = Say("recipe-allergens");
+pub const TEMPERATURES: Say = Say("recipe-temperatures");
 
 /// An allergen with the lines that point to it.
 pub fn allergen(allergen: &RecipeAllergen) -> String {
@@ -152,114 +150,126 @@ pub fn allergen(allergen: &RecipeAllergen) -> String {
         .iter()
         .map(|line| (line + 1).to_string())
         .collect();
-    let name = allergen.finding.allergen.to_string();
+    let key = match allergen.finding.presence {
+        Presence::Contains => "recipe-contains",
+        Presence::MayBePresent | Presence::Unknown => "recipe-may-contain",
+    };
+    let name = named::allergen(allergen.finding.allergen).to_string();
     let lines = lines.join(", ");
-    match allergen.finding.presence {
-        Presence::Contains => format!("contains {name} (line {lines})"),
-        Presence::MayBePresent | Presence::Unknown => {
-            format!("may contain {name}, check the package (line {lines})")
-        }
-    }
+    say(key, &[("name", name.into()), ("lines", lines.into())])
 }
 
 /// What is said of allergens that nothing points to.
-pub fn other_allergens() -> &'static str {
-    "all others unknown: check the packages"
-}
+pub const OTHER_ALLERGENS: Say = Say("recipe-other-allergens");
 
 /// A temperature with its source.
 pub fn temperature(step: &SafetyStep) -> String {
     let what = match step.step {
-        Step::Cook => "cook",
-        Step::Hold => "hold",
-        Step::Cool => "cool",
-        Step::Reheat => "reheat",
-        Step::Date => "keep",
+        Step::Cook => Say("recipe-step-cook"),
+        Step::Hold => Say("recipe-step-hold"),
+        Step::Cool => Say("recipe-step-cool"),
+        Step::Reheat => Say("recipe-step-reheat"),
+        Step::Date => Say("recipe-step-keep"),
     };
     let duration = match step.duration.as_str() {
         "" => String::new(),
-        duration => format!(", {duration}"),
+        duration => format!(", {}", of_table(duration)),
     };
-    format!(
-        "{what}, {}: {} °F ({} °C){duration} ({}, {})",
-        step.what,
-        step.fahrenheit.normalize(),
-        step.celsius.normalize(),
-        step.paragraph,
-        step.status,
+    say(
+        "recipe-temperature",
+        &[
+            ("step", what.to_string().into()),
+            ("what", of_table(&step.what).into()),
+            ("fahrenheit", format::stated(step.fahrenheit).into()),
+            ("celsius", format::stated(step.celsius).into()),
+            ("duration", duration.into()),
+            ("paragraph", step.paragraph.as_str().into()),
+            ("status", standing::of(&step.status).into()),
+        ],
     )
 }
 
 /// Name of the panel that sets a reading right.
 pub fn correction(line: &str) -> String {
-    format!("Set the reading right: {line}")
+    say("recipe-correction", &[("line", line.into())])
 }
 
-pub const FOOD_MEANT: &str = "The food that is meant";
-pub const CHOSEN: &str = "Chosen by hand.";
-pub const FROM_WORDS: &str = "Take it from the words again";
-pub const WEIGHT: &str = "Weight of the whole line, edible part";
+pub const FOOD_MEANT: Say = Say("recipe-food-meant");
+pub const CHOSEN: Say = Say("recipe-chosen");
+pub const FROM_WORDS: Say = Say("recipe-from-words");
+pub const WEIGHT: Say = Say("recipe-weight");
 pub const GRAMS: &str = "g";
-pub const A_RECIPE: &str = "recipe of this book";
+pub const A_RECIPE: Say = Say("recipe-a-recipe");
 
 /// How the line was weighed.
 pub fn weighed(steps: &str) -> String {
-    format!("Weighed: {steps}")
+    say("recipe-weighed", &[("steps", steps.into())])
 }
 
 /// How many measures the food has.
 pub fn measures(count: usize) -> String {
-    match count {
-        1 => "1 measure of this food in the tables".to_owned(),
-        _ => format!("{count} measures of this food in the tables"),
-    }
+    say("recipe-measures", &[("count", count.into())])
 }
 
-pub const TREAT: &str = "Cleaned, cooked, drained …";
-pub const BASIS: &str = "The stated weight is";
-pub const BASIS_BY_WORDS: &str = "what the words say";
-pub const EDIBLE: &str = "the edible portion";
-pub const COOKED: &str = "Counted as";
-pub const NOT_COOKED: &str = "the food as written";
-pub const COOKED_OTHER: &str = "another entry, weighed after cooking";
-pub const RETAINED: &str = "What stays through cooking";
-pub const RETAINED_HINT: &str = "By the raw and the cooked entry together with the yield. Shares far from 100 % of \
-     protein, minerals or carbohydrate tell that the entries or the yield do not fit this kitchen.";
-pub const COOKED_ENTRY: &str = "The entry of the cooked food";
-pub const COOKED_WEIGHT: &str = "Weight after cooking";
-pub const COOKED_WEIGHT_HINT: &str =
-    "Measured on the scale it takes the place of every yield from a table.";
-pub const LOSSES: &str = "Only a part ends up in the dish:";
+pub const TREAT: Say = Say("recipe-treat");
+pub const BASIS: Say = Say("recipe-basis");
+pub const BASIS_BY_WORDS: Say = Say("recipe-basis-by-words");
+pub const EDIBLE: Say = Say("recipe-edible");
+pub const COOKED: Say = Say("recipe-cooked");
+pub const NOT_COOKED: Say = Say("recipe-not-cooked");
+pub const COOKED_OTHER: Say = Say("recipe-cooked-other");
+pub const RETAINED: Say = Say("recipe-retained");
+pub const RETAINED_HINT: Say = Say("recipe-retained-hint");
+pub const COOKED_ENTRY: Say = Say("recipe-cooked-entry");
+pub const COOKED_WEIGHT: Say = Say("recipe-cooked-weight");
+pub const COOKED_WEIGHT_HINT: Say = Say("recipe-cooked-weight-hint");
+pub const LOSSES: Say = Say("recipe-losses");
 
 /// A weight that still has its refuse.
 pub fn as_purchased(refuse_percent: Option<u8>) -> String {
     match refuse_percent {
-        Some(percent) => format!("as purchased ({percent} % is refuse)"),
-        None => "as purchased".to_owned(),
+        Some(percent) => {
+            let percent = percent.to_string();
+            say("recipe-as-purchased-refuse", &[("percent", percent.into())])
+        }
+        None => Say("recipe-as-purchased").to_string(),
     }
 }
 
 /// A cooked entry and its yield.
 pub fn cooked_as(food: &str, yields: &str) -> String {
-    format!("{food} ({yields})")
+    say(
+        "recipe-cooked-as",
+        &[("food", food.into()), ("yields", yields.into())],
+    )
 }
 
 /// Grams cooked from a gram raw, between which it may lie, and where that
 /// comes from.
 pub fn yields(factor: &str, low: &str, high: &str, route: &str) -> String {
-    format!("× {factor}, {low} to {high}, {route}")
+    say(
+        "recipe-yields",
+        &[
+            ("factor", factor.into()),
+            ("low", low.into()),
+            ("high", high.into()),
+            ("route", route.into()),
+        ],
+    )
 }
 
 /// A treatment with its source.
 pub fn treatment(treatment: &Treatment) -> String {
-    let percent = |share| crate::format::percent(share);
-    format!(
-        "{}: {} % stays, {} to {} % ({}, {})",
-        treatment.words,
-        percent(treatment.keeps),
-        percent(treatment.low),
-        percent(treatment.high),
-        treatment.source,
-        treatment.status
+    let percent = |share| format::percent(share).into();
+    say(
+        "recipe-treatment",
+        &[
+            ("words", of_table(&treatment.words).into()),
+            ("keeps", percent(treatment.keeps)),
+            ("low", percent(treatment.low)),
+            ("high", percent(treatment.high)),
+            ("source", treatment.source.as_str().into()),
+            ("status", standing::of(&treatment.status).into()),
+        ],
     )
 }

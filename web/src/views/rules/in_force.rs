@@ -3,6 +3,7 @@
 use super::lines::{Line, allowed, heading};
 use super::words;
 use crate::components::{Select, StandingNote};
+use crate::language::{Say, in_english};
 use crate::page::{Page, use_page};
 use crate::views::week;
 use engine::rules::{Force, Period};
@@ -65,7 +66,7 @@ fn services(page: &Page) -> Vec<Service> {
     kinds.into_iter().flat_map(of_kind).collect()
 }
 
-fn sections(page: &Page, service: &Service, date: Date) -> Vec<(&'static str, Vec<Line>)> {
+fn sections(page: &Page, service: &Service, date: Date) -> Vec<(Say, Vec<Line>)> {
     let reference = &page.tables.reference;
     let average = reference.specifications.in_force(service, date);
     let mut sections = vec![(words::AVERAGE, average.map(Line::from).collect::<Vec<_>>())];
@@ -131,7 +132,7 @@ fn table(lines: &[Line]) -> Html {
                     <td class="rule-limit">{ &line.limit }</td>
                     <td data-label={words::WHEN}>{ &line.when }</td>
                     <td data-label={words::WHERE}>{ &line.paragraph }
-                        <span class="note rule-source">{ &line.source }</span></td>
+                        <span class="note rule-source">{ in_english(&line.source) }</span></td>
                     <td data-label={words::HOW_SURE}>
                         <StandingNote status={line.status.clone()} always={true} />
                     </td>

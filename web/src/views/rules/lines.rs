@@ -1,6 +1,8 @@
 //! Rows of the rule tables as lines to read.
 
 use super::words;
+use crate::language::{Say, of_table};
+use crate::named;
 use crate::views::week;
 use engine::rules::{
     Condition, DietarySpecification, Force, Kind, MealPattern, Period, Switches, WeekRule,
@@ -29,7 +31,7 @@ pub struct Line {
 impl From<&DietarySpecification> for Line {
     fn from(row: &DietarySpecification) -> Self {
         Self {
-            words: row.words.clone(),
+            words: of_table(&row.words),
             limit: week::limit(row.bound, row.limit, &row.unit),
             from: row.from,
             when: when(row.from, row.until, row.only_when.as_ref()),
@@ -43,7 +45,7 @@ impl From<&DietarySpecification> for Line {
 impl From<&MealPattern> for Line {
     fn from(row: &MealPattern) -> Self {
         Self {
-            words: row.words.clone(),
+            words: of_table(&row.words),
             limit: week::limit(row.bound, row.amount, &row.unit),
             from: row.from,
             when: when(row.from, row.until, row.only_when.as_ref()),
@@ -60,10 +62,11 @@ impl From<&WeekRule> for Line {
         let limit = limit.map(|(limit, bound)| week::limit(bound, limit, &row.unit));
         // Rows that differ in nothing else differ in their component.
         let words = match (row.kind, row.component) {
-            (Kind::SurplusCountsAsOther, Some(component)) => {
-                words::of_component(&component.to_string(), &row.words)
-            }
-            _ => row.words.clone(),
+            (Kind::SurplusCountsAsOther, Some(component)) => words::of_component(
+                &named::component(component).to_string(),
+                &of_table(&row.words),
+            ),
+            _ => of_table(&row.words),
         };
         Self {
             words,
@@ -91,7 +94,7 @@ pub fn allowed(condition: Option<&Condition>, switches: &Switches) -> bool {
 }
 
 /// Under which heading an amount stands.
-pub fn heading(force: Force, period: Period) -> &'static str {
+pub fn heading(force: Force, period: Period) -> Say {
     match (force, period) {
         (Force::Required, Period::Day) => words::EACH_DAY,
         (Force::Required, Period::Week) => words::EACH_WEEK,

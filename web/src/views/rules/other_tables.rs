@@ -1,11 +1,12 @@
 //! All other tables that figures come from, as they are kept.
 
 use super::words;
+use crate::language::Say;
 use nutrient_data::{kitchen, rules};
 use yew::prelude::*;
 
 /// The tables with what each is for.
-const TABLES: [(&str, &str); 16] = [
+const TABLES: [(Say, &str); 16] = [
     (words::CREDIT_RULES, rules::CREDIT_RULES),
     (words::GRAIN_GROUPS, rules::GRAIN_GROUPS),
     (words::CREDIT_DEFINITIONS, rules::CREDIT_DEFINITIONS),
@@ -31,14 +32,14 @@ pub fn OtherTables() -> Html {
         <section aria-labelledby="other-tables">
             <h2 id="other-tables">{ words::OTHER }</h2>
             <p>{ words::OTHER_LEAD }</p>
-            { for TABLES.iter().map(|(title, text)| html! { <OneTable {title} {text} /> }) }
+            { for TABLES.iter().map(|(title, text)| html! { <OneTable title={*title} text={*text} /> }) }
         </section>
     }
 }
 
 #[derive(Clone, PartialEq, Properties)]
 struct OneTableProps {
-    title: &'static str,
+    title: Say,
     text: &'static str,
 }
 
@@ -71,7 +72,7 @@ fn table(text: &str) -> Html {
     // Committed tables are read whole when the page starts.
     let rows: Vec<csv::StringRecord> = reader.records().flatten().collect();
     html! {
-        <table class="kept">
+        <table class="kept" lang="en">
             <thead><tr>{ for header.iter().map(|name| html! { <th scope="col">{ name }</th> }) }</tr></thead>
             <tbody>{ for rows.iter().map(|row| html! {
                 <tr>{ for row.iter().map(|cell| html! { <td>{ cell }</td> }) }</tr>

@@ -1,91 +1,87 @@
 //! Words of the view of rules.
 
+use crate::format;
+use crate::language::{Say, of_table_in_parts, say};
 use crate::state::OwnTable;
 use engine::tables::TableError;
 use engine::week::Date;
 
-pub const TITLE: &str = "Rules";
-pub const LEAD: &str = "What a week of menus is compared with, where each figure stands and how sure it is. The first day \
-     of a week chooses the rules in force on it; for what a single day offers, the day itself does. Where your State \
-     agency says otherwise, it is right.";
-pub const IN_FORCE: &str = "In force";
-pub const DATE: &str = "On";
-pub const SERVICE: &str = "Meal and grades or ages";
-pub const AVERAGE: &str = "The average meal of a week";
-pub const EACH_DAY: &str = "What each day offers";
-pub const EACH_WEEK: &str =
-    "What a week of five days offers; shorter and longer weeks in proportion";
-pub const OF_WHICH_SOME: &str = "Components of which each meal needs some";
-pub const GUIDANCE: &str = "Guidance: a help for planning, nothing follows from missing it";
-pub const SHARES: &str = "Shares, options and products";
-pub const LATER: &str = "Not in force yet";
-pub const ASKED: &str = "What is asked";
-pub const LIMIT: &str = "Limit";
-pub const WHEN: &str = "In force";
-pub const WHERE: &str = "Where it stands";
-pub const HOW_SURE: &str = "How sure";
+pub const TITLE: Say = Say("rules-title");
+pub const LEAD: Say = Say("rules-lead");
+pub const IN_FORCE: Say = Say("rules-in-force");
+pub const DATE: Say = Say("rules-date");
+pub const SERVICE: Say = Say("rules-service");
+pub const AVERAGE: Say = Say("rules-average");
+pub const EACH_DAY: Say = Say("rules-each-day");
+pub const EACH_WEEK: Say = Say("rules-each-week");
+pub const OF_WHICH_SOME: Say = Say("rules-of-which-some");
+pub const GUIDANCE: Say = Say("rules-guidance");
+pub const SHARES: Say = Say("rules-shares");
+pub const LATER: Say = Say("rules-later");
+pub const ASKED: Say = Say("rules-asked");
+pub const LIMIT: Say = Say("rules-limit");
+pub const WHEN: Say = Say("rules-when");
+pub const WHERE: Say = Say("rules-where");
+pub const HOW_SURE: Say = Say("rules-how-sure");
 
 /// What is asked of one component.
 pub fn of_component(component: &str, asked: &str) -> String {
-    format!("{component}: {asked}")
+    say(
+        "rules-of-component",
+        &[("component", component.into()), ("asked", asked.into())],
+    )
 }
 
 /// From when to when a row is in force.
 pub fn days_in_force(from: Date, until: Option<Date>) -> String {
+    let from = ("from", format::date(from).into());
     match until {
-        None => format!("from {from}"),
-        Some(until) => format!("{from} to {until}"),
+        None => say("rules-from", &[from]),
+        Some(until) => say(
+            "rules-from-until",
+            &[from, ("until", format::date(until).into())],
+        ),
     }
 }
 
 /// The same for a row that depends on a switch.
 pub fn while_switch(days: &str, switch: &str, on: bool) -> String {
     let (title, _) = self::switch(switch);
-    let state = if on { "on" } else { "off" };
-    format!("{days}, while “{title}” is {state}")
+    let key = if on {
+        "rules-while-on"
+    } else {
+        "rules-while-off"
+    };
+    say(key, &[("days", days.into()), ("switch", title.into())])
 }
 
-pub const SWITCHES: &str = "How your office reads the rules";
-pub const SWITCHES_LEAD: &str = "Some rules are new or can be read in more than one way. Ask your State agency, and set \
-     these as it answers; weeks are compared anew at once. The choice is kept in the book.";
-pub const ON: &str = "on";
-pub const OFF: &str = "off";
+pub const SWITCHES: Say = Say("rules-switches");
+pub const SWITCHES_LEAD: Say = Say("rules-switches-lead");
+pub const ON: Say = Say("rules-on");
+pub const OFF: Say = Say("rules-off");
 
 /// A switch's name on the page and what it does.
-pub fn switch(name: &str) -> (&str, &'static str) {
+pub fn switch(name: &str) -> (String, Say) {
     match name {
         "whole milk act" => (
-            "Follow the Whole Milk for Healthy Kids Act of 2025 at lunch",
-            "From 14 January 2026. On: lunch may offer whole and reduced-fat milk, and the fat of fluid milk is left \
-             out of the saturated fat of the average lunch. Off: milk at lunch is fat-free or low-fat, and all \
-             saturated fat counts. Breakfast, snack and supper are the same either way.",
+            Say("rules-switch-milk").to_string(),
+            Say("rules-switch-milk-hint"),
         ),
         "subgroups unchanged in short weeks" => (
-            "Vegetable subgroups keep their amounts in short weeks",
-            "For weeks of fewer than five days. On: each subgroup keeps its amount for five days, and the additional \
-             vegetables take the whole cut. Off: the subgroups are cut in proportion like everything else. The figures \
-             behind this are from memory and not sure: ask your State agency for its chart of short weeks.",
+            Say("rules-switch-subgroups").to_string(),
+            Say("rules-switch-subgroups-hint"),
         ),
-        other => (
-            other,
-            "A rule of the tables depends on this; the rows say which.",
-        ),
+        other => (other.to_owned(), Say("rules-switch-other-hint")),
     }
 }
 
-pub const OWN: &str = "Limits of your own";
-pub const OWN_LEAD: [&str; 2] = [
-    "A wellness policy or a State may ask for more than the federal pattern. Limits entered here stand beside the \
-     federal ones and never replace them: a week is compared with both, and each finding names its source.",
-    "Each table is text in the form of a spreadsheet saved as CSV: a header, then one limit a line. What is typed is \
-     kept in the book as it is; a table with a mistake in it is not in use until the mistake is mended.",
-];
-pub const START_WITH_EXAMPLE: &str = "Start with the header and an example";
-pub const NO_OWN: &str = "Nothing is entered here.";
-pub const TO_LINE: &str = "Show the line";
-pub const COLUMNS: &str = "What the columns hold";
-pub const COLUMNS_LEAD: &str =
-    "A cell that holds a comma stands in quotation marks. A cell may be empty where it says so.";
+pub const OWN: Say = Say("rules-own");
+pub const OWN_LEAD: [Say; 2] = [Say("rules-own-lead-1"), Say("rules-own-lead-2")];
+pub const START_WITH_EXAMPLE: Say = Say("rules-start-with-example");
+pub const NO_OWN: Say = Say("rules-no-own");
+pub const TO_LINE: Say = Say("rules-to-line");
+pub const COLUMNS: Say = Say("rules-columns");
+pub const COLUMNS_LEAD: Say = Say("rules-columns-lead");
 
 /// A table's name in the document.
 pub fn key(table: OwnTable) -> &'static str {
@@ -97,17 +93,11 @@ pub fn key(table: OwnTable) -> &'static str {
 }
 
 /// What a table is for.
-pub fn own_lead(table: OwnTable) -> &'static str {
+pub fn own_lead(table: OwnTable) -> Say {
     match table {
-        OwnTable::DietarySpecifications => {
-            "Nutrients of the average meal of a week: calories, sodium, a share of calories."
-        }
-        OwnTable::MealPatterns => {
-            "How much of a component, or of a vegetable subgroup, a day or a week has to offer."
-        }
-        OwnTable::WeekRules => {
-            "Shares of what is offered, numbers of options, kinds of milk, added sugars of products."
-        }
+        OwnTable::DietarySpecifications => Say("rules-lead-dietary"),
+        OwnTable::MealPatterns => Say("rules-lead-patterns"),
+        OwnTable::WeekRules => Say("rules-lead-week-rules"),
     }
 }
 
@@ -136,101 +126,77 @@ pub fn example_text(table: OwnTable) -> String {
 
 /// How many lines are in use.
 pub fn in_use(rows: usize) -> String {
-    match rows {
-        0 => "Only the header is there: nothing is in use yet.".to_owned(),
-        1 => "In use: 1 limit.".to_owned(),
-        _ => format!("In use: {rows} limits."),
-    }
+    say("rules-in-use", &[("rows", rows.into())])
 }
 
 /// Why a table is not in use.
 pub fn not_in_use(problem: &TableError) -> String {
-    let line = match problem.line {
-        0 => String::new(),
-        line => format!("line {line}: "),
-    };
-    format!("Not in use. {line}{}.", problem.problem)
-}
-
-/// What a column holds.
-pub fn column(table: OwnTable, name: &str) -> &'static str {
-    match name {
-        "id" => "a name of your own for the rule",
-        "meal" => "breakfast, lunch, snack or supper",
-        "group" => "grades or ages as the tables above name them: K-5, 6-8, 9-12, ages 6-12 …",
-        "groups" => "the same; several with | between them; empty for all",
-        "nutrient" => {
-            "the dataset’s number: 208 calories, 307 sodium, 606 saturated fat, 539 added sugars, 291 fibre …"
-        }
-        "basis" => "per meal, or share of energy",
-        "kcal_per_gram" => "for a share of energy: 9 for fat, 4 for sugars; else empty",
-        "bound" if table == OwnTable::WeekRules => {
-            "at least or at most; empty where the kind needs no limit"
-        }
-        "bound" => "at least, at most or below",
-        "limit" | "amount" => "a number, in the unit",
-        "unit" if table == OwnTable::MealPatterns => {
-            "cup for fruits and vegetables, oz eq for grains and meats, fl oz for milk"
-        }
-        "unit" => "the unit of the limit: kcal, mg, g, %, oz eq, options …",
-        "leaves_out" => "empty, or fluid milk",
-        "component" if table == OwnTable::WeekRules => {
-            "fruits, vegetables, grains, meats and meat alternates, fluid milk or a subgroup; empty where the kind \
-             needs none"
-        }
-        "component" => {
-            "fruits, vegetables, dark green vegetables, red and orange vegetables, \"beans, peas and lentils\", \
-             starchy vegetables, other vegetables, additional vegetables, grains, meats and meat alternates, grains \
-             or meats and meat alternates, fluid milk"
-        }
-        "period" => "day or week",
-        "force" => "required, guidance or choice",
-        "counted" => {
-            "which meal counts: smallest or largest that a student can take, offered (every choice once), average"
-        }
-        "scaled_to" => {
-            "in weeks that are not of five days the amount is rounded to a multiple of this; may be empty"
-        }
-        "kind" => {
-            "share of offerings, largest amount, options, only products marked, added sugars, components met, days, \
-             meals with"
-        }
-        "marks" => {
-            "which food is meant, several with | between them: juice, whole grain-rich, grain dessert, breakfast \
-             cereal, yogurt, flavored, unflavored, fat-free, low-fat, reduced-fat, whole"
-        }
-        "per" => "the limit is for so much: a number; may be empty",
-        "per_unit" => "… of this unit: oz, fl oz, days; may be empty",
-        "from" => "first day in force, as in 2026-08-01",
-        "until" => "last day in force; empty while there is none",
-        "only_when" => "empty, or a switch and its state, as in whole milk act: on",
-        "paragraph" => "where the limit stands, as it is to be cited",
-        "source" => "where it was read",
-        "status" => "how sure it is: own, verified, from memory",
-        "words" => "what is asked, in words, as findings will say it",
-        _ => "",
+    let text = of_table_in_parts(&problem.problem);
+    match problem.line {
+        0 => say("rules-not-in-use", &[("problem", text.into())]),
+        line => say(
+            "rules-not-in-use-line",
+            &[("line", line.to_string().into()), ("problem", text.into())],
+        ),
     }
 }
 
-pub const OTHER: &str = "All other tables";
-pub const OTHER_LEAD: &str = "The tables that credits, labels, claims, allergens, temperatures and yields come from, row by \
-     row as they are kept, each row with its source.";
-pub const CREDIT_RULES: &str = "How foods credit toward meal components";
-pub const GRAIN_GROUPS: &str = "Weights of grain products (Exhibit A)";
-pub const CREDIT_DEFINITIONS: &str = "Rounding and smallest amounts of credits";
-pub const DAILY_VALUES: &str = "Daily Values";
-pub const LABEL_ROUNDING: &str = "Rounding on Nutrition Facts";
-pub const LABEL_NUTRIENTS: &str = "Rows of Nutrition Facts";
-pub const LABEL_STATEMENTS: &str = "Statements on Nutrition Facts";
-pub const LABEL_LAYOUT: &str = "Layout of Nutrition Facts";
-pub const CLAIMS: &str = "Nutrient content claims";
-pub const CLAIM_DISCLOSURE: &str = "Statements that claims need";
-pub const ALLERGEN_TERMS: &str = "Words that point to allergens";
-pub const FOOD_SAFETY: &str = "Cooking and holding temperatures";
-pub const COOKING_YIELDS: &str = "Cooking yields";
-pub const TRIM_YIELDS: &str = "Yields of peeling and trimming";
-pub const TREATMENTS: &str = "What drains, rinses or fries away";
-pub const SYNONYMS: &str = "Kitchen names of foods";
+/// What a column holds; nothing for a column that no table has.
+pub fn column(table: OwnTable, name: &str) -> Option<Say> {
+    let is_week_rule = table == OwnTable::WeekRules;
+    Some(match name {
+        "id" => Say("rules-column-id"),
+        "meal" => Say("rules-column-meal"),
+        "group" => Say("rules-column-group"),
+        "groups" => Say("rules-column-groups"),
+        "nutrient" => Say("rules-column-nutrient"),
+        "basis" => Say("rules-column-basis"),
+        "kcal_per_gram" => Say("rules-column-kcal-per-gram"),
+        "bound" if is_week_rule => Say("rules-column-bound-of-rule"),
+        "bound" => Say("rules-column-bound"),
+        "limit" | "amount" => Say("rules-column-amount"),
+        "unit" if table == OwnTable::MealPatterns => Say("rules-column-unit-of-pattern"),
+        "unit" => Say("rules-column-unit"),
+        "leaves_out" => Say("rules-column-leaves-out"),
+        "component" if is_week_rule => Say("rules-column-component-of-rule"),
+        "component" => Say("rules-column-component"),
+        "period" => Say("rules-column-period"),
+        "force" => Say("rules-column-force"),
+        "counted" => Say("rules-column-counted"),
+        "scaled_to" => Say("rules-column-scaled-to"),
+        "kind" => Say("rules-column-kind"),
+        "marks" => Say("rules-column-marks"),
+        "per" => Say("rules-column-per"),
+        "per_unit" => Say("rules-column-per-unit"),
+        "from" => Say("rules-column-from"),
+        "until" => Say("rules-column-until"),
+        "only_when" => Say("rules-column-only-when"),
+        "paragraph" => Say("rules-column-paragraph"),
+        "source" => Say("rules-column-source"),
+        "status" => Say("rules-column-status"),
+        "words" => Say("rules-column-words"),
+        _ => return None,
+    })
+}
+
+pub const OTHER: Say = Say("rules-other");
+pub const OTHER_LEAD: Say = Say("rules-other-lead");
+pub const CREDIT_RULES: Say = Say("rules-credit-rules");
+pub const GRAIN_GROUPS: Say = Say("rules-grain-groups");
+pub const CREDIT_DEFINITIONS: Say = Say("rules-credit-definitions");
+pub const DAILY_VALUES: Say = Say("rules-daily-values");
+pub const LABEL_ROUNDING: Say = Say("rules-label-rounding");
+pub const LABEL_NUTRIENTS: Say = Say("rules-label-nutrients");
+pub const LABEL_STATEMENTS: Say = Say("rules-label-statements");
+pub const LABEL_LAYOUT: Say = Say("rules-label-layout");
+pub const CLAIMS: Say = Say("rules-claims");
+pub const CLAIM_DISCLOSURE: Say = Say("rules-claim-disclosure");
+pub const ALLERGEN_TERMS: Say = Say("rules-allergen-terms");
+pub const FOOD_SAFETY: Say = Say("rules-food-safety");
+pub const COOKING_YIELDS: Say = Say("rules-cooking-yields");
+pub const TRIM_YIELDS: Say = Say("rules-trim-yields");
+pub const TREATMENTS: Say = Say("rules-treatments");
+pub const SYNONYMS: Say = Say("rules-synonyms");
 
 #[cfg(test)]
 mod tests {
@@ -250,7 +216,7 @@ mod tests {
     fn every_column_is_explained() {
         for table in OwnTable::ALL {
             for name in table.header().split(',') {
-                assert!(!column(table, name).is_empty(), "{table:?} {name}");
+                assert!(column(table, name).is_some(), "{table:?} {name}");
             }
         }
     }

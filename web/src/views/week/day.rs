@@ -65,7 +65,7 @@ pub fn DayView(props: &DayViewProps) -> Html {
     html! {
         <section class="day" aria-labelledby={heading.clone()} data-test="day" data-date={day.date.to_string()}>
             <header class="day-head">
-                <h3 id={heading}>{ day.date.weekday() }</h3>
+                <h3 id={heading}>{ crate::format::weekday(day.date) }</h3>
                 <label class="for-readers" for={format!("date-{at}")}>
                     { words::of(words::DATE, &name) }
                 </label>

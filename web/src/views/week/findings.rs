@@ -3,8 +3,9 @@
 use super::places::day_way;
 use super::requirement::{Asked, Carried, CarriedBy, Requirement, requirements, shown};
 use super::words;
-use crate::components::{Bar, StandingNote, VerdictMark};
+use crate::components::{Bar, Help, StandingNote, Topic, VerdictMark};
 use crate::format;
+use crate::language::Say;
 use crate::page::{Page, use_page};
 use crate::route::Route;
 use crate::tables::StudiedWeek;
@@ -35,7 +36,7 @@ pub fn FindingsView(props: &FindingsViewProps) -> Html {
     html! {
         <section class="findings" aria-labelledby="findings">
             <h2 id="findings" tabindex="-1">{ words::FINDINGS }</h2>
-            <p class="hint">{ words::AVERAGES }</p>
+            <p class="hint">{ words::AVERAGES }{ " " }<Help topic={Topic::Verdicts} /></p>
             if let Some(problem) = page.evidence_problem() {
                 <p class="hint">{ words::no_evidence(&problem) }</p>
             }
@@ -64,7 +65,7 @@ pub fn FindingsView(props: &FindingsViewProps) -> Html {
                         }
                         if requirements.is_empty() { <p>{ words::NO_LIMITS }</p> } else {
                             { for GROUPS.iter().map(|(asked, title)| {
-                                group(&props.week, of, &requirements, *asked, title)
+                                group(&props.week, of, &requirements, *asked, *title)
                             }) }
                         }
                     </section>
@@ -74,7 +75,7 @@ pub fn FindingsView(props: &FindingsViewProps) -> Html {
     }
 }
 
-const GROUPS: [(Asked, &str); 3] = [
+const GROUPS: [(Asked, Say); 3] = [
     (Asked::AverageMeal, words::OF_AVERAGE_MEAL),
     (Asked::Week, words::OF_WEEK),
     (Asked::EachDay, words::OF_EACH_DAY),
@@ -85,7 +86,7 @@ fn group(
     service: &Service,
     requirements: &[Requirement],
     of: Asked,
-    title: &'static str,
+    title: Say,
 ) -> Html {
     let rows: Vec<&Requirement> = requirements.iter().filter(|one| one.of == of).collect();
     if rows.is_empty() {
@@ -93,7 +94,7 @@ fn group(
     }
     html! {
         <div class="finding-group">
-            <h4>{ title }</h4>
+            <h4>{ title }{ " " }<Help topic={help(of)} /></h4>
             <ul class="finding-list">
                 { for rows.into_iter().map(|requirement| html! {
                     <FindingRow week={week.clone()} service={service.clone()}
@@ -135,8 +136,16 @@ fn FindingRow(props: &FindingRowProps) -> Html {
     }
 }
 
+fn help(of: Asked) -> Topic {
+    match of {
+        Asked::AverageMeal => Topic::AverageMeal,
+        Asked::Week => Topic::WeekOffer,
+        Asked::EachDay => Topic::DayOffer,
+    }
+}
+
 /// What stands beside a figure.
-fn beside(of: Asked) -> &'static str {
+fn beside(of: Asked) -> Say {
     match of {
         Asked::AverageMeal => words::COVERAGE,
         Asked::Week => words::AS_PLANNED,
@@ -217,7 +226,7 @@ fn carrier_table(page: &Page, props: &FindingRowProps, carriers: &[CarriedBy]) -
             </tr></thead>
             <tbody>{ for carriers.iter().take(MOST_CARRIERS).map(|carrier| {
                 let recipe = page.contents().recipe(&carrier.recipe);
-                let title = recipe.map_or(carrier.recipe.0.as_str(), |r| title_or_untitled(&r.title));
+                let title = recipe.map_or_else(|| carrier.recipe.0.clone(), |r| title_or_untitled(&r.title));
                 html! {
                     <tr>
                         <td>{ day_way(week, service, carrier.date, &carrier.recipe) }</td>

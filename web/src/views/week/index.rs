@@ -2,6 +2,7 @@
 
 use super::requirement::of_week;
 use super::{today, words};
+use crate::named;
 use crate::page::use_page;
 use crate::route::Route;
 use crate::state::{Action, Contents};
@@ -50,7 +51,7 @@ pub fn WeekIndex() -> Html {
                         let route = Route::Week(week.id.clone());
                         let standing = match &*page.tables.study_week(week, contents) {
                             Ok(_) => tally(&page.tables.study_week(week, contents)),
-                            Err(problem) => problem.clone(),
+                            Err(problem) => named::week(problem, contents),
                         };
                         html! {
                             <tr key={week.id.0.clone()}>

@@ -4,6 +4,7 @@ use super::day::KINDS;
 use super::offer::OfferView;
 use super::{Edit, groups, words};
 use crate::components::{NumberField, Select};
+use crate::named;
 use crate::page::use_page;
 use crate::state::{MealAt, OfferAt, WeekEdit};
 use engine::units::Servings;
@@ -57,7 +58,7 @@ pub fn MealView(props: &MealViewProps) -> Html {
         .reform(move |value| WeekEdit::PlannedMeals(at, Servings::new(value)));
     let add = props
         .edit
-        .reform(move |_| WeekEdit::AddOffer(at, words::NEW_PART.to_owned()));
+        .reform(move |_| WeekEdit::AddOffer(at, words::NEW_PART.to_string()));
     let remove = props.edit.reform(move |_| WeekEdit::RemoveMeal(at));
     html! {
         <section class="meal" aria-labelledby={id.clone()} data-test="meal">
@@ -67,7 +68,7 @@ pub fn MealView(props: &MealViewProps) -> Html {
                     names={KINDS.iter().map(|kind| words::meal_name(*kind).into()).collect::<Vec<AttrValue>>()}
                     chosen={KINDS.iter().position(|kind| *kind == meal.kind)} on_choose={kind} />
                 <Select id={format!("{id}-group")} label={words::GROUP} hide_label={true}
-                    names={groups.iter().map(|group| group.0.clone().into()).collect::<Vec<AttrValue>>()}
+                    names={groups.iter().map(|group| named::group(&group.0).into()).collect::<Vec<AttrValue>>()}
                     chosen={groups.iter().position(|group| *group == meal.group)} on_choose={group} />
                 <button type="button" class="quiet small" onclick={remove}
                     aria-label={words::of(words::REMOVE_MEAL, &full_name)}>{ "×" }</button>

@@ -58,7 +58,7 @@ pub fn WeekView(props: &WeekViewProps) -> Html {
         .contents()
         .week(&props.id)
         .map(|week| week.title.as_str());
-    use_title(title_or_untitled(title.unwrap_or_default()));
+    use_title(&title_or_untitled(title.unwrap_or_default()));
     let Some(week) = page.contents().week(&props.id) else {
         return html! {<>
             <p class="back"><a href={Route::Weeks.fragment()}>{ words::ALL_WEEKS }</a></p>
@@ -136,7 +136,7 @@ fn ways(page: &Page, week: &Rc<Week>) -> Html {
         let (page, week) = (page.clone(), week.clone());
         Callback::from(move |_| {
             page.act(Action::RemoveWeek(week.id.clone()));
-            let text = crate::words::taken_out(title_or_untitled(&week.title));
+            let text = crate::words::taken_out(&title_or_untitled(&week.title));
             page.tell(text, true);
             go(&Route::Weeks);
         })

@@ -50,7 +50,7 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
         crate::views::recipe::find(recipes, &words)
             .map(|recipe| Pick {
                 key: recipe.id.0.clone().into(),
-                name: title_or_untitled(&recipe.title).to_owned().into(),
+                name: title_or_untitled(&recipe.title).into(),
                 note: AttrValue::default(),
             })
             .collect()
@@ -79,7 +79,7 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
                     value={offer.title.clone()} oninput={title} />
                 if offer.choices.len() > 1 {
                     <NumberField id={format!("{id}-take")} label={words::of(words::TAKE, &offer.title)}
-                        hide_label={true} least={Decimal::ONE} unit={format!("of {}", offer.choices.len())}
+                        hide_label={true} least={Decimal::ONE} unit={words::take_of(offer.choices.len())}
                         value={Some(Decimal::from(offer.take))} on_change={take} />
                 }
                 <button type="button" class="quiet small" onclick={remove}
@@ -103,9 +103,10 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
 
 fn choice_row(page: &Page, choice: &Choice, at: ChoiceAt, edit: &Edit) -> Html {
     let recipe = page.contents().recipe(&choice.recipe);
-    let title = recipe.map_or(choice.recipe.0.as_str(), |recipe| {
-        title_or_untitled(&recipe.title)
-    });
+    let title = recipe.map_or_else(
+        || choice.recipe.0.clone(),
+        |recipe| title_or_untitled(&recipe.title),
+    );
     let planned = edit.reform(move |value| WeekEdit::Planned(at, Servings::new(value)));
     let remove = edit.reform(move |_| WeekEdit::RemoveChoice(at));
     let note = match recipe {
@@ -114,13 +115,13 @@ fn choice_row(page: &Page, choice: &Choice, at: ChoiceAt, edit: &Edit) -> Html {
     };
     html! {
         <li key={at.choice} class="choice" data-test="choice" data-recipe={choice.recipe.0.clone()}>
-            <a class="choice-name" href={Route::Recipe(choice.recipe.clone()).fragment()}>{ title }</a>
+            <a class="choice-name" href={Route::Recipe(choice.recipe.clone()).fragment()}>{ &title }</a>
             <span class="choice-note">{ note }</span>
             <NumberField id={planned_field(at)} data_test="planned"
-                label={words::of(words::SERVINGS, title)} hide_label={true}
+                label={words::of(words::SERVINGS, &title)} hide_label={true}
                 value={Some(choice.planned.servings())} on_change={planned} />
             <button type="button" class="quiet small" onclick={remove}
-                aria-label={words::of(words::REMOVE, title)}>{ "×" }</button>
+                aria-label={words::of(words::REMOVE, &title)}>{ "×" }</button>
         </li>
     }
 }

@@ -3,6 +3,8 @@
 
 use super::words;
 use crate::format;
+use crate::language::of_table;
+use crate::named;
 use crate::tables::StudiedWeek;
 use engine::exact::{Bounds, Digits};
 use engine::findings::{Carrier, Finding, PatternCarrier, PatternFinding, Verdict};
@@ -113,15 +115,15 @@ fn on_average(sure: &SureFinding) -> Requirement {
     let mut known = vec![words::known_for(&share)];
     if let Some(uncertainty) = uncertainty.as_ref().filter(|_| finding.complete) {
         let margin = format::number(uncertainty.expanded(), figure_digits(finding));
-        let margin = format!("{margin} {}", rule.unit);
+        let margin = named::counted(&margin, &rule.unit);
         known.push(words::give_or_take(&margin, uncertainty.at_least));
     }
     if let Some(likelihood) = likelihood {
-        known.push(words::likelihood(*likelihood).to_owned());
+        known.push(words::likelihood(*likelihood).to_string());
     }
     Requirement {
         of: Asked::AverageMeal,
-        what: rule.words.clone(),
+        what: of_table(&rule.words),
         figure: average_figure(finding),
         limit: limit(rule.bound, rule.limit, &rule.unit),
         verdict: finding.verdict,
@@ -145,12 +147,12 @@ fn figure_digits(finding: &Finding) -> Digits {
 fn average_figure(finding: &Finding) -> String {
     let unit = &finding.rule.unit;
     let Some(figure) = finding.figure else {
-        return words::UNKNOWN.to_owned();
+        return words::UNKNOWN.to_string();
     };
     if !finding.complete && finding.coverage.is_zero() {
-        return words::UNKNOWN.to_owned();
+        return words::UNKNOWN.to_string();
     }
-    let figure = format!("{} {unit}", format::number(figure, finding.digits));
+    let figure = named::counted(&format::number(figure, finding.digits), unit);
     match (finding.complete, finding.rule.basis) {
         (true, _) => figure,
         (false, Basis::PerMeal) => format!("≥ {figure}"),
@@ -160,7 +162,7 @@ fn average_figure(finding: &Finding) -> String {
 
 /// A limit with its side and unit.
 pub fn limit(bound: Bound, limit: Decimal, unit: &str) -> String {
-    words::limit(bound, &words::counted(&format::group(limit), unit))
+    words::limit(bound, &named::counted(&format::group(limit), unit))
 }
 
 /// Findings on days, gathered by what they ask, in the order of the table.
@@ -207,7 +209,7 @@ fn on_offer(findings: &[&PatternFinding]) -> Requirement {
         } else {
             Asked::Week
         },
-        what: rule.words.clone(),
+        what: of_table(&rule.words),
         figure,
         limit: limit(rule.bound, rule.limit, &rule.unit),
         verdict: worst.verdict,
@@ -265,8 +267,8 @@ fn average_offer(finding: &PatternFinding, average: Bounds) -> String {
 /// A figure with its unit; nothing has no unit.
 fn with_unit(figure: Option<String>, unit: &str) -> String {
     figure.map_or_else(
-        || words::UNKNOWN.to_owned(),
-        |figure| words::counted(&figure, unit),
+        || words::UNKNOWN.to_string(),
+        |figure| named::counted(&figure, unit),
     )
 }
 

@@ -21,7 +21,7 @@ pub fn WeekSheet(props: &WeekSheetProps) -> Html {
         let recipe = page.contents().recipe(&choice.recipe);
         recipe.map_or_else(
             || choice.recipe.0.clone(),
-            |recipe| title_or_untitled(&recipe.title).to_owned(),
+            |recipe| title_or_untitled(&recipe.title),
         )
     };
     let meal = |meal: &Meal| {

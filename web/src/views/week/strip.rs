@@ -4,6 +4,8 @@
 use super::requirement::{Requirement, requirements};
 use super::words;
 use crate::components::VerdictMark;
+use crate::named;
+use crate::page::use_page;
 use crate::tables::StudiedWeek;
 use engine::findings::Verdict;
 use engine::reference::ServiceStudy;
@@ -22,12 +24,13 @@ pub struct StripProps {
 /// The strip.
 #[component]
 pub fn Strip(props: &StripProps) -> Html {
+    let page = use_page();
     let study = match &*props.study {
         Ok(study) => study,
         Err(problem) => {
             return html! {
                 <div class="strip">
-                    <p class="problem" role="alert" data-test="week-problem">{ problem }</p>
+                    <p class="problem" role="alert" data-test="week-problem">{ named::week(problem, page.contents()) }</p>
                 </div>
             };
         }

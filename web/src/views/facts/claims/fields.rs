@@ -69,7 +69,7 @@ pub fn Fields(props: &FieldsProps) -> Html {
                 .take(OFFERED)
                 .map(|recipe| Pick {
                     key: recipe.id.0.clone().into(),
-                    name: title_or_untitled(&recipe.title).to_owned().into(),
+                    name: title_or_untitled(&recipe.title).into(),
                     note: AttrValue::default(),
                 })
                 .collect::<Vec<_>>()
@@ -102,7 +102,7 @@ pub fn Fields(props: &FieldsProps) -> Html {
                 placeholder={words::REFERENCE_FOOD_HINT} {search} {on_pick} />
             if let Some(reference) = &props.reference {
                 <p data-test="reference-chosen">
-                    { words::compared_with(title_or_untitled(&reference.title)) }{ " " }
+                    { words::compared_with(&title_or_untitled(&reference.title)) }{ " " }
                     <button type="button" onclick={change.reform(|_: MouseEvent| -> Change {
                         Box::new(|said| said.reference = None)
                     })}>{ words::COMPARE_NO_MORE }</button>
@@ -128,7 +128,7 @@ fn question(props: &FieldsProps, criterion: &Criterion, change: &Callback<Change
     });
     html! {
         <Select id={format!("ingredient-{}", nutrient.0)} data_test="claim-ingredient"
-            label={crate::views::recipe::sentence(&criterion.words)}
+            label={crate::views::recipe::sentence(&crate::language::of_table(&criterion.words))}
             names={words::ANSWERS.map(AttrValue::from).to_vec()}
             chosen={ANSWERS.iter().position(|answer| *answer == said)} {on_choose} />
     }

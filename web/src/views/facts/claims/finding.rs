@@ -3,6 +3,7 @@
 use super::words;
 use crate::components::VerdictMark;
 use crate::format;
+use crate::language::of_table;
 use engine::claims::{ClaimFinding, ClaimOutcome, CriterionFinding, CriterionOutcome, Needed};
 use engine::findings::Verdict;
 use yew::prelude::*;
@@ -54,7 +55,7 @@ pub fn not_met(finding: &ClaimFinding) -> Html {
 pub fn needed(needed: &Needed) -> Html {
     html! {
         <li class="needed">
-            { &needed.words }
+            { of_table(&needed.words) }
             if !needed.certain { { " " }{ words::MAY_BE_NEEDED } }
             <span class="note">{ " " }{ words::cited(&needed.citation) }</span>
         </li>

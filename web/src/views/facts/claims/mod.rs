@@ -85,7 +85,7 @@ pub fn Claims(props: &ClaimsProps) -> Html {
                 Ok(report) => self::report(&report),
                 Err(problem) => html! {
                     <p class="problem" role="alert">
-                        { crate::views::recipe::sentence(&problem.to_string()) }
+                        { crate::views::recipe::sentence(&crate::named::claim(&problem)) }
                     </p>
                 },
             } }

@@ -1,88 +1,91 @@
 //! Words about claims.
 
 use crate::format;
+use crate::language::{Say, of_table, say};
+use crate::named;
 use engine::claims::{Limit, Missing};
-use engine::rules::{Bound, Citation, Standing};
+use engine::rules::{Citation, Standing};
 
-pub const TITLE: &str = "Claims that the figures bear out";
-pub const HINT: &str = "By 21 CFR 101.13 and 101.54 to 101.62. A claim is offered only when complete data proves \
-     every criterion; a reviewer of labels has the last word. What is said here is not kept with the recipe.";
-pub const KIND: &str = "The food is";
-pub const KINDS: [&str; 3] = ["a single food", "a main dish", "a meal"];
-pub const REFERENCE_AMOUNT: &str = "Amount customarily eaten (21 CFR 101.12(b))";
+pub const TITLE: Say = Say("claims-title");
+pub const HINT: Say = Say("claims-hint");
+pub const KIND: Say = Say("claims-kind");
+pub const KINDS: [Say; 3] = [
+    Say("claims-kinds-1"),
+    Say("claims-kinds-2"),
+    Say("claims-kinds-3"),
+];
+pub const REFERENCE_AMOUNT: Say = Say("claims-reference-amount");
 pub const GRAMS: &str = "g";
-pub const TWO_TABLESPOONS: &str = "That amount is 2 tablespoons or less";
-pub const QUESTIONS: &str = "Ingredients, for “free” claims";
-pub const ANSWERS: [&str; 3] = ["not said", "it is used", "it is not used"];
-pub const REFERENCE_FOOD: &str =
-    "Compare with another recipe of the book, for “reduced” and “light”";
-pub const REFERENCE_FOOD_HINT: &str = "words of its title";
-pub const COMPARE_NO_MORE: &str = "Compare with none";
-pub const NONE_PROVEN: &str = "None is proven.";
-pub const MAY_BE_NEEDED: &str = "(missing values decide whether this is needed)";
+pub const TWO_TABLESPOONS: Say = Say("claims-two-tablespoons");
+pub const QUESTIONS: Say = Say("claims-questions");
+pub const ANSWERS: [Say; 3] = [
+    Say("claims-answers-1"),
+    Say("claims-answers-2"),
+    Say("claims-answers-3"),
+];
+pub const REFERENCE_FOOD: Say = Say("claims-reference-food");
+pub const REFERENCE_FOOD_HINT: Say = Say("claims-reference-food-hint");
+pub const COMPARE_NO_MORE: Say = Say("claims-compare-no-more");
+pub const NONE_PROVEN: Say = Say("claims-none-proven");
+pub const MAY_BE_NEEDED: Say = Say("claims-may-be-needed");
 
 /// The recipe that is compared with.
 pub fn compared_with(title: &str) -> String {
-    format!("Compared with “{title}”.")
+    say("claims-compared-with", &[("title", title.into())])
 }
 
 /// Heading of the claims that are offered.
 pub fn proven(count: usize) -> String {
-    match count {
-        0 => "Proven".to_owned(),
-        _ => format!("Proven, may be offered ({count})"),
-    }
+    say("claims-proven", &[("count", count.into())])
 }
 
 /// Heading of the claims about which nothing is said.
 pub fn silent(count: usize) -> String {
-    format!("Nothing is said of these, for something is missing ({count})")
+    say("claims-silent", &[("count", count.into())])
 }
 
 /// Heading of the claims that the food does not meet.
 pub fn not_met(count: usize) -> String {
-    format!("Not met, whatever is missing ({count})")
+    say("claims-not-met", &[("count", count.into())])
 }
 
 /// What a claim lacks.
 pub fn missing(missing: &[Missing]) -> String {
-    let missing: Vec<String> = missing.iter().map(Missing::to_string).collect();
+    let missing: Vec<String> = missing.iter().map(named::missing).collect();
     missing.join("; ")
 }
 
 /// Where a rule stands.
 pub fn cited(citation: &Citation) -> String {
     let status = match citation.status {
-        Standing::Verified => "verified",
-        Standing::SecondaryCopy => "read in a secondary copy",
-        Standing::FromMemory => "from memory",
+        Standing::Verified => Say("claims-verified"),
+        Standing::SecondaryCopy => Say("claims-copy"),
+        Standing::FromMemory => Say("claims-memory"),
     };
     format!("({}, {status})", citation.paragraph)
 }
 
 /// A criterion with its figure and its limit, where it has them.
 pub fn criterion(words: &str, figure: Option<&str>, limit: Option<&Limit>) -> String {
+    let words = of_table(words);
     let limit_words = limit.map(|limit| {
-        let amount = format!("{} {}", format::stated(limit.limit), limit.unit);
-        match limit.bound {
-            Bound::AtLeast => format!("at least {amount}"),
-            Bound::AtMost => format!("at most {amount}"),
-            Bound::Below => format!("below {amount}"),
-        }
+        let amount = named::counted(&format::stated(limit.limit), &limit.unit);
+        named::limit(limit.bound, &amount)
     });
     match (figure, limit_words) {
         (Some(figure), Some(asked)) => {
             let unit = limit.map_or("", |limit| limit.unit.as_str());
-            format!("{words}: {figure} {unit}, {asked}")
+            format!("{words}: {}, {asked}", named::counted(figure, unit))
         }
         (None, Some(asked)) => format!("{words}: {asked}"),
-        _ => words.to_owned(),
+        _ => words,
     }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use engine::rules::Bound;
 
     #[test]
     fn a_criterion_stands_beside_its_limit() {

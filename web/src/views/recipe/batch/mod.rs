@@ -153,7 +153,7 @@ fn makes(props: &CardProps) -> Html {
         },
         Err(problem) => html! {
             <p class="problem" role="alert">
-                { super::phrases::sentence(&problem.to_string()) }
+                { super::phrases::sentence(&crate::named::study(problem)) }
             </p>
         },
     }

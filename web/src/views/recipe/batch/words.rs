@@ -1,33 +1,32 @@
 //! Words about the batch and the size of a serving.
 
-pub const TITLE: &str = "Size of a serving, weight of the batch";
-pub const WAY: &str = "The number of servings";
-pub const WAYS: [&str; 4] = [
-    "is entered above",
-    "follows from the weight of a serving",
-    "follows from the volume of a serving",
-    "follows from the pieces in a serving",
+use crate::language::{Say, say};
+
+pub const TITLE: Say = Say("batch-title");
+pub const WAY: Say = Say("batch-way");
+pub const WAYS: [Say; 4] = [
+    Say("batch-ways-1"),
+    Say("batch-ways-2"),
+    Say("batch-ways-3"),
+    Say("batch-ways-4"),
 ];
-pub const SERVING: &str = "One serving";
-pub const BATCH: &str = "The whole batch";
-pub const PIECES: &str = "pieces";
-pub const FINISHED: &str = "Measured weight of the finished batch";
+pub const SERVING: Say = Say("batch-serving");
+pub const BATCH: Say = Say("batch-batch");
+pub const PIECES: Say = Say("batch-pieces");
+pub const FINISHED: Say = Say("batch-finished");
 
 /// The number of servings that follows from the sizes.
 pub fn makes(servings: &str) -> String {
-    format!("The batch makes {servings} servings.")
+    say("batch-makes", &[("servings", servings.into())])
 }
 
 /// What is taken where the batch was not weighed, and what follows from its
 /// weight.
 pub fn finished_hint(sum: Option<&str>, servings_follow: bool) -> String {
     let sum = sum.map(|sum| format!(", {sum}")).unwrap_or_default();
-    let follows = match servings_follow {
-        true => "The number of servings and the figures per 100 g follow from it.",
-        false => {
-            "A serving’s weight and the figures per 100 g follow from it; what a serving contains \
-             does not change."
-        }
+    let key = match servings_follow {
+        true => "batch-finished-servings-follow",
+        false => "batch-finished-weight-follows",
     };
-    format!("While it is empty: the sum of the ingredients{sum}. {follows}")
+    say(key, &[("sum", sum.into())])
 }

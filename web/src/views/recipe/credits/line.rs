@@ -4,6 +4,7 @@
 use super::state_it::StateIt;
 use super::words;
 use crate::format;
+use crate::language::in_english;
 use crate::page::use_page;
 use crate::views::recipe::CardProps;
 use engine::components::{Component, CouldAdd, LineCredit, RecipeCredits};
@@ -40,7 +41,7 @@ pub fn CreditedLine(props: &CreditedLineProps) -> Html {
                     { sum(credits, credit) }
                 </span>
             </summary>
-            if let Some(food) = food { <p class="note">{ &food.description }</p> }
+            if let Some(food) = food { <p class="note">{ in_english(&food.description) }</p> }
             if is_stated {
                 <p>{ words::stated(&credit.reason) }</p>
             } else {
@@ -77,7 +78,7 @@ pub fn sum(credits: &RecipeCredits, credit: &LineCredit) -> String {
         .collect();
     match (credit.unknown, parts.is_empty()) {
         (Some(could_add), _) => words::unknown(could_add),
-        (None, true) => words::NOTHING.to_owned(),
+        (None, true) => words::NOTHING.to_string(),
         (None, false) => parts.join(", "),
     }
 }

@@ -10,7 +10,7 @@ mod words;
 pub use sheet::CreditSheet;
 
 use super::CardProps;
-use crate::components::Select;
+use crate::components::{Help, Select, Topic};
 use crate::format;
 use crate::state::RecipeEdit;
 use engine::components::{BeansRole, Component, Credit, RecipeCredits};
@@ -31,7 +31,7 @@ pub fn Credits(props: &CardProps) -> Html {
     html! {
         <section class="credits" aria-labelledby="credits" data-test="credits">
             <h2 id="credits">{ words::TITLE }</h2>
-            <p class="hint">{ words::HINT }</p>
+            <p class="hint">{ words::HINT }{ " " }<Help topic={Topic::Credits} /></p>
             if known(credits).next().is_some() {
                 { table(credits) }
             } else if credits.per_serving.is_empty() {

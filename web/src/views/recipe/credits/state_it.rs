@@ -2,6 +2,8 @@
 
 use super::words;
 use crate::components::{NumberField, Select};
+use crate::language::Say;
+use crate::named;
 use crate::state::RecipeEdit;
 use crate::views::recipe::CardProps;
 use engine::components::{Component, Mark, StatedCredit};
@@ -41,7 +43,7 @@ impl Draft {
         }
     }
 
-    fn problem(&self) -> Option<&'static str> {
+    fn problem(&self) -> Option<Say> {
         if self.amount.is_none() {
             Some(words::NEEDS_AMOUNT)
         } else if self.reason.trim().is_empty() {
@@ -93,7 +95,9 @@ pub fn StateIt(props: &StateItProps) -> Html {
     };
     let id = |field: &str| format!("credit-{}-{field}", props.line);
     let problem = draft.problem().filter(|_| draft.tried);
-    let names: Vec<AttrValue> = Component::ALL.map(|one| one.to_string().into()).into();
+    let names: Vec<AttrValue> = Component::ALL
+        .map(|one| named::component(one).into())
+        .into();
     let on_component = change.reform(|index: usize| -> Change {
         Box::new(move |draft| {
             draft.component = Component::ALL[index];
@@ -151,7 +155,7 @@ fn mark_check(id: &str, mark: Mark, draft: &Draft, change: &Callback<Change>) ->
     html! {
         <span class="check">
             <input id={id.clone()} type="checkbox" checked={draft.marks.contains(&mark)} {onchange} />
-            <label for={id}>{ mark.to_string() }</label>
+            <label for={id}>{ named::mark(mark) }</label>
         </span>
     }
 }

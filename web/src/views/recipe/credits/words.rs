@@ -1,113 +1,128 @@
 //! Words about meal component credits.
 
+use crate::language::{Say, of_table, say};
+use crate::named;
 use crate::views::recipe::phrases::sentence;
+use crate::words::standing;
 use engine::components::{CitedRule, Component, CouldAdd, Mark, Operation, PartCredit, Step};
 
-pub const TITLE: &str = "Meal components in one serving";
-pub const HINT: &str = "Amounts of the whole recipe are added up exactly and rounded down once, last. For grades K to \
-     12: the smallest amounts that count differ for younger children.";
-pub const NOTHING_CREDITS: &str = "No line credits toward a meal component.";
-pub const COMPONENT: &str = "Component";
-pub const CREDITED: &str = "credits";
-pub const EXACT: &str = "before rounding";
-pub const COMPLETE: &str = "known for";
-pub const LINES: &str = "Line by line: how the credits come about";
-pub const LINES_HINT: &str =
-    "Open a line for its arithmetic, the rule behind it, and to state another credit.";
-pub const NOTHING: &str = "nothing";
+pub const TITLE: Say = Say("credits-title");
+pub const HINT: Say = Say("credits-hint");
+pub const NOTHING_CREDITS: Say = Say("credits-nothing-credits");
+pub const COMPONENT: Say = Say("credits-component");
+pub const CREDITED: Say = Say("credits-credited");
+pub const EXACT: Say = Say("credits-exact");
+pub const COMPLETE: Say = Say("credits-complete");
+pub const LINES: Say = Say("credits-lines");
+pub const LINES_HINT: Say = Say("credits-lines-hint");
+pub const NOTHING: Say = Say("credits-nothing");
 
-pub const BEANS: &str = "Beans, peas and lentils are served as";
-pub const BEANS_VEGETABLE: &str = "a vegetable";
-pub const BEANS_MEAT: &str = "a meat alternate";
-pub const BEANS_HINT: &str = "One dish cannot count them as both.";
+pub const BEANS: Say = Say("credits-beans");
+pub const BEANS_VEGETABLE: Say = Say("credits-beans-vegetable");
+pub const BEANS_MEAT: Say = Say("credits-beans-meat");
+pub const BEANS_HINT: Say = Say("credits-beans-hint");
 
-pub const STATED_TITLE: &str = "Stated by the office, in place of the rules";
-pub const TAKE_BACK: &str = "Take it back";
-pub const STATE_IT: &str = "State another credit for this line";
-pub const STATE_HINT: &str = "From the CN label or the maker’s product formulation statement, which is kept for the \
-     review. It stands for the whole line, in place of what the rules say. Amounts are for one serving of \
-     the recipe: look at it again when the line or the servings change.";
-pub const TOWARD: &str = "Toward";
-pub const PER_SERVING: &str = "In one serving";
-pub const MARKS: &str = "What week rules ask of it:";
-pub const REASON: &str = "Why";
-pub const REASON_EXAMPLE: &str = "CN label 012345";
-pub const STATE: &str = "State this credit";
-pub const NEEDS_AMOUNT: &str = "Enter how much one serving credits, in numbers; 0 for nothing.";
-pub const NEEDS_REASON: &str = "Say why: which label or statement gives this credit?";
+pub const STATED_TITLE: Say = Say("credits-stated-title");
+pub const TAKE_BACK: Say = Say("credits-take-back");
+pub const STATE_IT: Say = Say("credits-state-it");
+pub const STATE_HINT: Say = Say("credits-state-hint");
+pub const TOWARD: Say = Say("credits-toward");
+pub const PER_SERVING: Say = Say("credits-per-serving");
+pub const MARKS: Say = Say("credits-marks");
+pub const REASON: Say = Say("credits-reason");
+pub const REASON_EXAMPLE: Say = Say("credits-reason-example");
+pub const STATE: Say = Say("credits-state");
+pub const NEEDS_AMOUNT: Say = Say("credits-needs-amount");
+pub const NEEDS_REASON: Say = Say("credits-needs-reason");
 
 /// A component; subgroups are vegetables of one kind.
 pub fn component(component: Component) -> String {
-    let name = component.to_string();
+    let name = named::component(component).to_string();
     match Component::SUBGROUPS.contains(&component) {
-        true => format!("of these {name}"),
+        true => say("credits-subgroup", &[("name", name.into())]),
         false => sentence(&name),
     }
 }
 
 /// An amount with its unit.
 pub fn amount(figure: &str, unit: &str) -> String {
-    format!("{figure} {unit}")
+    named::counted(figure, unit)
 }
 
 /// Lines whose credit is not known could add to it.
 pub fn at_least(amount: &str) -> String {
-    format!("at least {amount}")
+    say("credits-at-least", &[("amount", amount.into())])
 }
 
 /// Whether every line is taken into account.
-pub fn complete(complete: bool) -> &'static str {
+pub fn complete(complete: bool) -> Say {
     match complete {
-        true => "all lines",
-        false => "not all lines",
+        true => Say("credits-all-lines"),
+        false => Say("credits-not-all-lines"),
     }
 }
 
 /// Components of which nothing is known: all of them are not listed.
 pub fn open(components: &[Component]) -> String {
-    let names: Vec<String> = components.iter().map(Component::to_string).collect();
-    let toward = match components.len() == Component::ALL.len() {
-        true => "any component".to_owned(),
-        false => names.join(", "),
-    };
-    format!("Not known whether it credits toward {toward}: see the lines whose credit is unknown.")
+    let name = |component: &Component| named::component(*component).to_string();
+    let names: Vec<String> = components.iter().map(name).collect();
+    match components.len() == Component::ALL.len() {
+        true => Say("credits-open-all").to_string(),
+        false => say("credits-open-some", &[("names", names.join(", ").into())]),
+    }
 }
 
 /// Whether the flours of the recipe are whole grain-rich together.
-pub fn dough(is_rich: bool) -> &'static str {
+pub fn dough(is_rich: bool) -> Say {
     match is_rich {
-        true => "The flours and meals of the recipe are whole grain-rich, taken together.",
-        false => "The flours and meals of the recipe are not whole grain-rich, taken together.",
+        true => Say("credits-dough-rich"),
+        false => Say("credits-dough-not-rich"),
     }
 }
 
 /// What a line credits in one serving, with its marks.
 pub fn part(figure: &str, part: &PartCredit) -> String {
     let amount = amount(figure, part.component.unit());
-    let of = part.component;
-    match marks(&part.marks) {
-        marks if marks.is_empty() => format!("{amount} {of}"),
-        marks => format!("{amount} {of} ({marks})"),
+    of_component(&amount, part.component) + &in_brackets(&marks(&part.marks))
+}
+
+/// "2 oz eq grains".
+fn of_component(amount: &str, component: Component) -> String {
+    let name = named::component(component).to_string();
+    say(
+        "credits-of",
+        &[("amount", amount.into()), ("name", name.into())],
+    )
+}
+
+fn in_brackets(words: &str) -> String {
+    match words {
+        "" => String::new(),
+        words => format!(" ({words})"),
     }
 }
 
 /// Marks one after another.
 pub fn marks(marks: &[Mark]) -> String {
-    let marks: Vec<String> = marks.iter().map(Mark::to_string).collect();
+    let name = |mark: &Mark| named::mark(*mark).to_string();
+    let marks: Vec<String> = marks.iter().map(name).collect();
     marks.join(", ")
 }
 
 /// A line of which it is not known what it credits.
 pub fn unknown(could_add: CouldAdd) -> String {
     match could_add {
-        CouldAdd::Anything => "unknown: could add to any component".to_owned(),
-        CouldAdd::Only(component) => format!("unknown: could add to {component}"),
+        CouldAdd::Anything => Say("credits-unknown").to_string(),
+        CouldAdd::Only(component) => {
+            let name = named::component(component).to_string();
+            say("credits-unknown-only", &[("name", name.into())])
+        }
     }
 }
 
 /// With what the arithmetic begins.
 pub fn edible_weight(grams: &str) -> String {
-    format!("{grams} g, the edible weight of the line")
+    say("credits-edible-weight", &[("grams", grams.into())])
 }
 
 /// A step, with its number as printed.
@@ -118,19 +133,39 @@ pub fn step(step: &Step, by: &str) -> String {
     };
     let by = match step.unit.as_str() {
         "" => by.to_owned(),
-        unit => format!("{by} {unit}"),
+        unit => named::counted(by, unit),
     };
-    format!("{sign} {by}: {}", step.words)
+    format!("{sign} {by}: {}", step_words(&step.words))
+}
+
+/// A step that divides by the weight of a group of grain products says so in
+/// words of the engine's, around words of the table.
+fn step_words(words: &str) -> String {
+    let group = words.strip_prefix("1 oz eq of group ");
+    match group.and_then(|rest| rest.split_once(": ")) {
+        Some((group, foods)) => say(
+            "credits-of-group",
+            &[("group", group.into()), ("foods", of_table(foods).into())],
+        ),
+        None => of_table(words),
+    }
 }
 
 /// What the steps lead to.
 pub fn result(whole: &str, servings: &str, serving: &str) -> String {
-    format!("= {whole} in the whole recipe, ÷ {servings} servings = {serving}")
+    say(
+        "credits-result",
+        &[
+            ("whole", whole.into()),
+            ("servings", servings.into()),
+            ("serving", serving.into()),
+        ],
+    )
 }
 
 /// The rule in words, or why nothing is credited.
 pub fn reason(reason: &str) -> String {
-    sentence(reason)
+    sentence(&of_table(reason))
 }
 
 /// Where the rule stands and how sure it is.
@@ -139,25 +174,30 @@ pub fn rule(rule: &CitedRule) -> String {
         "" => String::new(),
         paragraph => format!("{paragraph}; "),
     };
-    format!(
-        "Rule “{}”: {paragraph}{} ({})",
-        rule.id, rule.source, rule.status
+    say(
+        "credits-rule",
+        &[
+            ("id", rule.id.as_str().into()),
+            ("paragraph", paragraph.into()),
+            ("source", rule.source.as_str().into()),
+            ("status", standing::of(&rule.status).into()),
+        ],
     )
 }
 
 /// What the office states for a line.
 pub fn stated(reason: &str) -> String {
-    format!("Stated by the office: {reason}")
+    say("credits-stated", &[("reason", reason.into())])
 }
 
 /// A credit that the office states: amount, component, marks, reason.
 pub fn stated_credit(figure: &str, component: Component, marks: &[Mark], reason: &str) -> String {
     let amount = amount(figure, component.unit());
-    let marks = match self::marks(marks) {
-        marks if marks.is_empty() => marks,
-        marks => format!(" ({marks})"),
-    };
-    format!("{amount} {component}{marks} in one serving: {reason}")
+    let credit = of_component(&amount, component) + &in_brackets(&self::marks(marks));
+    say(
+        "credits-stated-credit",
+        &[("credit", credit.into()), ("reason", reason.into())],
+    )
 }
 
 #[cfg(test)]

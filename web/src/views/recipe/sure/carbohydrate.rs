@@ -2,7 +2,9 @@
 //! that belongs to it.
 
 use super::{plus_minus, rests_on, words};
+use crate::components::{Help, Topic};
 use crate::format;
+use crate::language::{Say, of_table};
 use crate::page::use_page;
 use crate::tables::StudiedRecipe;
 use engine::foods::NutrientId;
@@ -39,7 +41,7 @@ pub fn Carbohydrate(props: &CarbohydrateProps) -> Html {
         }
         None => html! { { figure } },
     };
-    let row = |name: &'static str, amount: &ServingAmount| {
+    let row = |name: Say, amount: &ServingAmount| {
         let digits = engine::exact::Digits(1);
         let figure = format::known(&amount.amount, digits);
         let off = plus_minus(amount, digits);
@@ -63,12 +65,13 @@ pub fn Carbohydrate(props: &CarbohydrateProps) -> Html {
     html! {
         <section class="carbohydrate" data-test="carbohydrate">
             <h2>{ words::CARBOHYDRATE }</h2>
+            if props.on_open.is_some() { <p class="helps"><Help topic={Topic::Carbohydrate} /></p> }
             if !props.serving.trim().is_empty() { <p class="note">{ props.serving.clone() }</p> }
             <dl>
                 { row(words::CARBOHYDRATE_ROW, &count.carbohydrate) }
                 { row(words::FIBRE_ROW, &count.fibre) }
             </dl>
-            <p class="note caution">{ count.caution }</p>
+            <p class="note caution">{ of_table(count.caution) }</p>
         </section>
     }
 }

@@ -56,7 +56,7 @@ pub fn plus_minus(amount: &ServingAmount, digits: Digits) -> Option<String> {
     let uncertainty = uncertainty(amount)?;
     let printed = format::plus_minus(uncertainty.expanded(), digits);
     Some(match uncertainty.at_least {
-        true => printed.replacen('±', words::PLUS_MINUS_AT_LEAST, 1),
+        true => printed.replacen('±', &words::PLUS_MINUS_AT_LEAST.to_string(), 1),
         false => printed,
     })
 }

@@ -2,6 +2,8 @@
 
 use super::words;
 use crate::format;
+use crate::language::{Say, in_english, of_table};
+use crate::named;
 use engine::exact::Digits;
 use engine::foods::{FoodTable, Nutrient};
 use engine::reference::PartOrigin;
@@ -16,7 +18,7 @@ pub fn part(foods: &FoodTable, nutrient: &Nutrient, part: &PartOrigin, text: &st
         <li data-test="origin-part" data-line={part.line.to_string()}>
             <h3>{ text }</h3>
             if let Some(food) = food {
-                <p class="note">{ &food.description }{ format!(" ({})", food.id) }</p>
+                <p class="note">{ in_english(&food.description) }{ format!(" ({})", food.id) }</p>
             }
             <p class="arithmetic">{ arithmetic(nutrient, part) }</p>
             if let Some(bounds) = bounds(part) { <p class="note">{ bounds }</p> }
@@ -29,7 +31,7 @@ pub fn part(foods: &FoodTable, nutrient: &Nutrient, part: &PartOrigin, text: &st
 }
 
 fn arithmetic(nutrient: &Nutrient, part: &PartOrigin) -> String {
-    let unit = |value: &str| format!("{value} {}", nutrient.unit);
+    let unit = |value: &str| named::counted(value, &nutrient.unit);
     match (part.per_100_g, part.weight, part.amount) {
         (Some(value), Some(weight), Some(amount)) => {
             let kept = (part.kept != rust_decimal::Decimal::ONE).then(|| format::stated(part.kept));
@@ -41,7 +43,7 @@ fn arithmetic(nutrient: &Nutrient, part: &PartOrigin) -> String {
             )
         }
         (value, weight, _) => {
-            let missing: Vec<&str> = [
+            let missing: Vec<Say> = [
                 part.food.is_none().then_some(words::NO_FOOD),
                 (part.food.is_some() && value.is_none()).then_some(words::NO_VALUE),
                 weight.is_none().then_some(words::NO_WEIGHT),
@@ -62,7 +64,7 @@ fn bounds(part: &PartOrigin) -> Option<String> {
 
 /// What the dataset says of the value.
 fn behind(nutrient: &Nutrient, part: &PartOrigin) -> String {
-    let unit = |value| format!("{} {}", format::short(value, Digits(4)), nutrient.unit);
+    let unit = |value| named::counted(&format::short(value, Digits(4)), &nutrient.unit);
     let own = part
         .interval
         .map(|(low, high)| words::own_value(&unit(low), &unit(high)));
@@ -72,7 +74,7 @@ fn behind(nutrient: &Nutrient, part: &PartOrigin) -> String {
         source.map(|source| words::data_points(source.data_points)),
         part.error
             .map(|error| words::error(error.origin, &unit(error.standard))),
-        source.and_then(|source| source.source.clone()),
+        source.and_then(|source| source.source.as_deref().map(of_table)),
         source.and_then(|source| source.derivation.clone()),
     ]
     .into_iter()

@@ -4,6 +4,7 @@ use super::part::part;
 use super::{Missing, plus_minus, rests_on, words};
 use crate::components::Select;
 use crate::format;
+use crate::named;
 use crate::page::use_page;
 use crate::tables::StudiedRecipe;
 use engine::exact::Digits;
@@ -51,7 +52,7 @@ pub fn OriginSlip(props: &OriginSlipProps) -> Html {
     let on_choose = props.on_choose.reform(move |index: usize| ids[index]);
     let names: Vec<AttrValue> = nutrients
         .iter()
-        .map(|one| one.name.clone().into())
+        .map(|one| named::nutrient(one).into())
         .collect();
     let onclose = props.close.reform(|_: Event| ());
     let put_away = {
@@ -69,7 +70,7 @@ pub fn OriginSlip(props: &OriginSlipProps) -> Html {
     html! {
         <dialog ref={place} class="slip" aria-labelledby="slip-title" data-test="origin" {onclose}>
             <div class="slip-head">
-                <h2 id="slip-title">{ words::title(&nutrient.name) }</h2>
+                <h2 id="slip-title">{ words::title(&named::nutrient(nutrient)) }</h2>
                 <button type="button" class="quiet" data-test="origin-close" onclick={put_away}>
                     { crate::words::CLOSE }
                 </button>
@@ -96,7 +97,7 @@ fn figure(nutrient: &Nutrient, origin: &FigureOrigin) -> Html {
     let Some(known) = known else {
         return html! { <p class="unknown">{ words::NOT_KNOWN }</p> };
     };
-    let with_unit = |figure: &str| format!("{figure} {}", nutrient.unit);
+    let with_unit = |figure: &str| named::counted(figure, &nutrient.unit);
     let finer = Digits(digits.0 + 1);
     let shared = words::shared(
         &with_unit(&format::short(origin.total.known, finer)),

@@ -1,138 +1,148 @@
 //! Words about how sure a figure is.
 
 use crate::format;
+use crate::language::{Say, say};
 use engine::exact::{Digits, PartialSum};
 use engine::uncertainty::Origin;
 use rust_decimal::Decimal;
 
-pub const GOING: &str = "How sure the figures are is still being fetched.";
-pub const PLUS_MINUS_AT_LEAST: &str = "± at least";
-pub const SLIP_HINT: &str = "Choose a figure of a serving to see where it comes from. ± is the interval in which \
-     the figure lies with a confidence of about 95 percent (coverage factor 2): the dataset’s standard \
-     errors, the rounding of labels and the tolerance of the amounts, not how a cook portions. Where the \
-     dataset has no standard error, that of similar foods is assumed.";
+pub const GOING: Say = Say("sure-going");
+pub const PLUS_MINUS_AT_LEAST: Say = Say("sure-plus-minus-at-least");
+pub const SLIP_HINT: Say = Say("sure-slip-hint");
 
 /// The file of standard errors did not come.
 pub fn failed(problem: &str) -> String {
-    format!(
-        "How sure the figures are cannot be told: the file with the dataset’s standard errors did \
-         not come ({problem}). The figures themselves are complete."
-    )
+    say("sure-failed", &[("problem", problem.into())])
 }
 
 /// How much of the uncertainty is assumed, by the share of its square.
 pub fn assumed(share: Decimal) -> String {
     let printed = format::percent(share);
+    let in_percent = |key| say(key, &[("percent", printed.as_str().into())]);
     match printed.as_str() {
-        _ if share.is_zero() => "none".to_owned(),
-        "0" => "hardly any".to_owned(),
-        _ if share == Decimal::ONE => "all".to_owned(),
-        "100" => "nearly all".to_owned(),
-        _ if share > Decimal::new(5, 1) => format!("mostly, {printed} %"),
-        _ => format!("partly, {printed} %"),
+        _ if share.is_zero() => Say("sure-assumed-none").to_string(),
+        "0" => Say("sure-assumed-hardly").to_string(),
+        _ if share == Decimal::ONE => Say("sure-assumed-all").to_string(),
+        "100" => Say("sure-assumed-nearly").to_string(),
+        _ if share > Decimal::new(5, 1) => in_percent("sure-assumed-mostly"),
+        _ => in_percent("sure-assumed-partly"),
     }
 }
 
 /// What the uncertainty rests on, by the share of its square that is assumed.
 pub fn rests_on(share: Decimal) -> String {
-    format!("errors assumed: {}", assumed(share))
+    say("sure-rests-on", &[("assumed", assumed(share).into())])
 }
 
 /// Title of the slip.
 pub fn title(nutrient: &str) -> String {
-    format!("Where it comes from: {nutrient}")
+    say("sure-title", &[("nutrient", nutrient.into())])
 }
 
-pub const NUTRIENT: &str = "Nutrient";
-pub const NOT_KNOWN: &str = "Nothing is known of it.";
+pub const NUTRIENT: Say = Say("sure-nutrient");
+pub const NOT_KNOWN: Say = Say("sure-not-known");
 
 /// For how much of the food a figure is known.
 pub fn coverage(sum: &PartialSum) -> String {
     let of_weight = match sum.missing {
-        0 => "known for all of the weight".to_owned(),
+        0 => Say("sure-known-for-all").to_string(),
         _ => {
             let percent = format::percent_known(sum.coverage());
-            format!("known for {percent} % of the weight")
+            say("sure-known-for", &[("percent", percent.into())])
         }
     };
     match sum.unweighed {
         0 => of_weight,
-        1 => format!("{of_weight} but 1 line, whose weight is unknown"),
-        lines => format!("{of_weight} but {lines} lines, whose weight is unknown"),
+        lines => say(
+            "sure-known-but",
+            &[("known", of_weight.into()), ("lines", lines.into())],
+        ),
     }
 }
 
 /// The figure of a serving.
 pub fn per_serving(figure: &str) -> String {
-    format!("{figure} in one serving")
+    say("sure-per-serving", &[("figure", figure.into())])
 }
 
 /// How a serving follows from the whole.
 pub fn shared(whole: &str, servings: &str, serving: &str) -> String {
-    format!("{whole} in the whole recipe ÷ {servings} servings = {serving}")
+    say(
+        "sure-shared",
+        &[
+            ("whole", whole.into()),
+            ("servings", servings.into()),
+            ("serving", serving.into()),
+        ],
+    )
 }
 
 /// How a line's part is worked out.
 pub fn product(value: &str, weight: &str, kept: Option<&str>, amount: &str) -> String {
-    let kept = kept
-        .map(|kept| format!(" × {kept} that stays in the dish"))
-        .unwrap_or_default();
-    format!("{value} per 100 g × {weight} ÷ 100{kept} = {amount}")
+    let kept = kept.map(|kept| say("sure-kept", &[("share", kept.into())]));
+    let kept = kept.map(|kept| format!(" × {kept}")).unwrap_or_default();
+    say(
+        "sure-product",
+        &[
+            ("value", value.into()),
+            ("weight", weight.into()),
+            ("kept", kept.into()),
+            ("amount", amount.into()),
+        ],
+    )
 }
 
 /// The weight of a line may lie between these.
 pub fn between(low: &str, high: &str) -> String {
-    format!("The weight may be {low} to {high}.")
+    say(
+        "sure-between",
+        &[("low", low.into()), ("high", high.into())],
+    )
 }
 
-pub const NO_FOOD: &str = "no food is chosen";
-pub const NO_WEIGHT: &str = "the weight is not known";
-pub const NO_VALUE: &str = "the dataset has no value";
-pub const NOT_COUNTED: &str = "Unknown, not counted as zero";
+pub const NO_FOOD: Say = Say("sure-no-food");
+pub const NO_WEIGHT: Say = Say("sure-no-weight");
+pub const NO_VALUE: Say = Say("sure-no-value");
+pub const NOT_COUNTED: Say = Say("sure-not-counted");
 
 /// Why a line brings nothing that is known.
-pub fn missing(why: &[&str]) -> String {
+pub fn missing(why: &[Say]) -> String {
+    let why: Vec<String> = why.iter().map(Say::to_string).collect();
     format!("{NOT_COUNTED}: {}.", why.join("; "))
 }
 
 /// How many analyses stand behind a value.
 pub fn data_points(count: u16) -> String {
-    match count {
-        0 => "no analysis of this food".to_owned(),
-        1 => "1 analysis".to_owned(),
-        _ => format!("{count} analyses"),
-    }
+    say("sure-data-points", &[("count", count.into())])
 }
 
 /// The error of a value and where it was taken from.
 pub fn error(origin: Origin, error: &str) -> String {
-    match origin {
-        Origin::Dataset => format!("standard error {error}"),
-        Origin::LabelRounding => {
-            format!("standard uncertainty {error} from the rounding of the label")
-        }
-        Origin::AssumedFromGroup => {
-            format!("no standard error; {error} assumed, the median of its food group")
-        }
-        Origin::AssumedFromAll => {
-            format!("no standard error; {error} assumed, the median of all foods")
-        }
-    }
+    let key = match origin {
+        Origin::Dataset => "sure-error-dataset",
+        Origin::LabelRounding => "sure-error-label",
+        Origin::AssumedFromGroup => "sure-error-group",
+        Origin::AssumedFromAll => "sure-error-all",
+    };
+    say(key, &[("error", error.into())])
 }
 
 /// A value of the office's own.
 pub fn own_value(low: &str, high: &str) -> String {
-    format!("a food of the office’s own; by its source the value lies between {low} and {high}")
+    say(
+        "sure-own-value",
+        &[("low", low.into()), ("high", high.into())],
+    )
 }
 
 /// A footnote of the dataset.
 pub fn footnote(text: &str) -> String {
-    format!("Footnote of the dataset: {text}")
+    say("sure-footnote", &[("text", text.into())])
 }
 
-pub const CARBOHYDRATE: &str = "Carbohydrate count";
-pub const CARBOHYDRATE_ROW: &str = "Carbohydrate";
-pub const FIBRE_ROW: &str = "of it fiber";
+pub const CARBOHYDRATE: Say = Say("sure-carbohydrate");
+pub const CARBOHYDRATE_ROW: Say = Say("sure-carbohydrate-row");
+pub const FIBRE_ROW: Say = Say("sure-fibre-row");
 pub const GRAMS: &str = "g";
 
 /// Digits of a weight in the arithmetic.

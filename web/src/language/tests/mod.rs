@@ -1,5 +1,7 @@
 //! Both languages say the same things.
 
+mod sources;
+
 use super::{Language, Say, files, say, say_in, speak};
 use fluent_bundle::FluentResource;
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};

@@ -1,0 +1,158 @@
+//! Another language, one field for everything, help beside a figure, and the guided use: all by
+//! keyboard alone. What is seen is compared with the language files.
+
+use crate::visit::{Visit, journey};
+use std::fs;
+use std::path::Path;
+use thirtyfour::prelude::*;
+
+/// A message without arguments, from the Spanish file.
+fn spanish(key: &str) -> String {
+    let (name, _) = key.split_once('-').expect("a key begins with its file");
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../web/language/es");
+    let text = fs::read_to_string(folder.join(format!("{name}.ftl"))).expect("the file");
+    let start = format!("{key} = ");
+    let line = text.lines().find_map(|line| line.strip_prefix(&start));
+    line.unwrap_or_else(|| panic!("{key} is not in es/{name}.ftl"))
+        .to_owned()
+}
+
+/// Where the keyboard is, as an id.
+async fn focused(visit: &Visit) -> WebDriverResult<String> {
+    visit.ask("return document.activeElement.id", "").await
+}
+
+async fn wait_for_focus(visit: &Visit, id: &str) -> WebDriverResult<()> {
+    visit
+        .wait_until(id, || focused(visit), |focused| focused == id)
+        .await?;
+    Ok(())
+}
+
+/// Goes on with Tab until the keyboard is at the element.
+async fn tab_to(visit: &Visit, css: &str) -> WebDriverResult<()> {
+    for _ in 0..200 {
+        let script = "return document.activeElement.matches(arguments[0])";
+        if visit.ask::<bool>(script, css).await? {
+            return Ok(());
+        }
+        visit.press(Key::Tab).await?;
+    }
+    panic!("{css} cannot be reached with Tab");
+}
+
+#[test]
+fn a_person_works_in_spanish_by_keyboard() {
+    journey("tongue", async |visit| {
+        visit.open("").await?;
+        tab_to(visit, "#language").await?;
+        visit.press(Key::Down).await?;
+        visit.element("html[lang=es-US]").await?;
+        visit.see("h1", &[&spanish("recipe-title")]).await?;
+        wait_for_focus(visit, "language").await?;
+
+        // The field by its shortcut; the arrow chooses, Enter opens.
+        visit.press(Key::Control + "k").await?;
+        wait_for_focus(visit, "find-anything").await?;
+        visit.press("chili").await?;
+        let recipe = "#find-anything-list [data-key='#/recipe/beef-and-bean-chili']";
+        visit.see_words(recipe, &spanish("find-recipe")).await?;
+        visit.press(Key::Down).await?;
+        visit
+            .element(&format!("{recipe}[aria-selected=true]"))
+            .await?;
+        visit.press(Key::Enter).await?;
+        visit.element("[data-figure=sodium]").await?;
+        visit.see("#figures", &[&spanish("recipe-figures")]).await?;
+
+        // The help of a figure opens and closes where the keyboard is.
+        tab_to(visit, "[data-topic=sodium] button").await?;
+        visit.press(Key::Enter).await?;
+        let help = "[data-topic=sodium] .help-text:popover-open";
+        visit.see_words(help, &spanish("help-sodium-how")).await?;
+        visit
+            .see_words(help, &spanish("help-sodium-source"))
+            .await?;
+        visit.screenshot("help").await?;
+        visit.press(Key::Escape).await?;
+        visit.see(help, &[]).await?;
+
+        // The choice holds when the page is loaded again.
+        visit.reload().await?;
+        visit.see("#figures", &[&spanish("recipe-figures")]).await?;
+        visit.screenshot("card").await?;
+        visit.go("#/week/lunch-2026-11-30").await?;
+        let missed = "[data-service='lunch K-5'] [data-test=finding][data-verdict=Missed]";
+        let sodium = spanish("table-weekly-average-of-sodium");
+        visit
+            .see(&format!("{missed} .finding-what dd"), &[&sodium])
+            .await?;
+        visit.screenshot("week").await
+    });
+}
+
+#[test]
+fn weeks_foods_and_views_are_found_in_one_field() {
+    journey("find", async |visit| {
+        visit.open("").await?;
+        for (typed, address) in [
+            ("lunches", "#/week/lunch-2026-11-30"),
+            ("rules", "#/rules"),
+            ("milk lowfat 1%", "#/food/SR28%3A01082"),
+        ] {
+            visit.press(Key::Control + "k").await?;
+            wait_for_focus(visit, "find-anything").await?;
+            visit.press(typed).await?;
+            let pick = format!("#find-anything-list [data-key='{address}']");
+            visit.element(&pick).await?;
+            for _ in 0..20 {
+                visit.press(Key::Down).await?;
+                let at = format!("return document.querySelector(\"{pick}\").ariaSelected");
+                if visit.ask::<Option<String>>(&at, "").await?.as_deref() == Some("true") {
+                    break;
+                }
+            }
+            visit.press(Key::Enter).await?;
+            let here = || visit.ask::<String>("return location.hash", "");
+            visit
+                .wait_until(address, here, |here| here == address)
+                .await?;
+        }
+        Ok(())
+    });
+}
+
+#[test]
+fn the_guided_use_is_left_and_gone_on_with() {
+    journey("guide", async |visit| {
+        visit.open("").await?;
+        tab_to(visit, "#guide-begin").await?;
+        visit.press(Key::Enter).await?;
+        wait_for_focus(visit, "guide-heading").await?;
+        visit.screenshot("step").await?;
+        tab_to(visit, "#guide-next").await?;
+        visit.press(Key::Enter).await?;
+        visit.element("[data-figure=sodium]").await?;
+        wait_for_focus(visit, "guide-heading").await?;
+
+        tab_to(visit, "#guide-leave").await?;
+        visit.press(Key::Enter).await?;
+        visit.see("[data-test=guide]", &[]).await?;
+        visit.reload().await?;
+        tab_to(visit, "#guide-again").await?;
+        visit.press(Key::Enter).await?;
+        visit.see_words("#guide-heading", "Step 2 of 6").await?;
+        for _ in 2..6 {
+            tab_to(visit, "#guide-next").await?;
+            visit.press(Key::Enter).await?;
+            wait_for_focus(visit, "guide-heading").await?;
+        }
+        visit.element("#office").await?;
+        tab_to(visit, "#guide-empty").await?;
+        visit.press(Key::Enter).await?;
+        visit.see("[data-test=guide]", &[]).await?;
+        visit.see("[data-test=recipe-row]", &[]).await?;
+        visit.see_words("[data-test=told]", "Undo").await?;
+        Ok(())
+    });
+}

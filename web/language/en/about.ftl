@@ -1,0 +1,37 @@
+# Sources, files, and what the page is not.
+
+about-title = About this page, and files
+about-lead = Gramwright reads recipes as they are written on a card, finds what each line weighs and which food of the national tables it means, and adds up what a serving and a week of menus contain.
+about-files-heading = Your book as a file
+about-files = Recipes and weeks are stored in this browser only. Clearing the browser’s data removes them, and another computer does not see them: browser storage is no backup. Save the book as a file often, and keep the file where your office keeps its records.
+about-office = Whose book this is
+about-open = Open a book file …
+about-empty = Start an empty book
+about-demo = Open the example book
+about-emptied = An empty book lies open. The one before is not stored any more: Undo brings it back.
+about-demo-opened = The example book lies open. Undo brings back the one before.
+about-is-not-heading = What it is not
+about-data-heading = Where the figures come from
+about-figures-heading = How to read the figures
+about-privacy-heading = Nothing is sent anywhere
+about-limits-1 = Federal programs: the Food and Nutrition Service evaluates nutrient analysis software before schools rely on it (7 CFR 210.10(i)). This page has not been evaluated. It helps to plan; the figures that a review needs come from the software and the review that the programs require.
+about-limits-2 = Diets: figures here do not replace the advice of a licensed dietitian or physician. For a medical diet follow the written order of the person licensed to give it.
+about-limits-3 = Allergens: a recipe’s words cannot show what a product contains or has touched. Read the label of every product, every time, and follow your own allergen procedure.
+about-limits-4 = Rules change, and States and districts add their own: the citation beside each limit says where it was read and from when it holds. Where your State agency says otherwise, it is right.
+about-data-1 = All food values are those of the USDA National Nutrient Database for Standard Reference, Release 28 (SR28), per 100 g of edible food, exactly as published. It is in the public domain. It has no values for added sugars, and where it has no value for a food, this page says so and never counts it as zero.
+about-data-2 = SR28 describes foods on average. A product of one brand differs: where a label or a product specification is at hand, trust it more.
+about-privacy = Everything is computed in this browser, with or without a network. The page sends no recipe, no figure and no count of visits to anyone.
+about-opened = The book from “{ $name }” lies open. Undo brings back the one before.
+about-not-opened = “{ $name }” was not opened, and nothing has changed. { $why }.
+about-at-least = ≥ 310 mg
+about-at-least-means = At least this much: some of the food has no value, or an amount is not known.
+about-known-for = known for 93 %
+about-known-for-means = The share of the food’s weight whose value is known. The rest is not zero, it is not known.
+about-unknown = unknown
+about-unknown-means = Nothing is known, so nothing is printed.
+about-verdicts = met, missed, unknown
+about-verdicts-means = A requirement is unknown when what is missing could decide it either way.
+about-change = before → now
+about-change-means = The recipe as you last kept it, and as it stands now.
+about-languages-heading = Languages
+about-languages = The page speaks English and Spanish. Recipes are read in English, for the dataset’s words are English; descriptions of its foods, footnotes, sources and the Nutrition Facts panel stay in English in both languages.

@@ -1,0 +1,45 @@
+# What a serving credits toward the meal components.
+
+credits-title = Meal components in one serving
+credits-hint = Amounts of the whole recipe are added up exactly and rounded down once, last. For grades K to 12: the smallest amounts that count differ for younger children.
+credits-nothing-credits = No line credits toward a meal component.
+credits-component = Component
+credits-credited = credits
+credits-exact = before rounding
+credits-complete = known for
+credits-lines = Line by line: how the credits come about
+credits-lines-hint = Open a line for its arithmetic, the rule behind it, and to state another credit.
+credits-nothing = nothing
+credits-beans = Beans, peas and lentils are served as
+credits-beans-vegetable = a vegetable
+credits-beans-meat = a meat alternate
+credits-beans-hint = One dish cannot count them as both.
+credits-stated-title = Stated by the office, in place of the rules
+credits-take-back = Take it back
+credits-state-it = State another credit for this line
+credits-state-hint = From the CN label or the maker’s product formulation statement, which is kept for the review. It stands for the whole line, in place of what the rules say. Amounts are for one serving of the recipe: look at it again when the line or the servings change.
+credits-toward = Toward
+credits-per-serving = In one serving
+credits-marks = What week rules ask of it:
+credits-reason = Why
+credits-reason-example = CN label 012345
+credits-state = State this credit
+credits-needs-amount = Enter how much one serving credits, in numbers; 0 for nothing.
+credits-needs-reason = Say why: which label or statement gives this credit?
+credits-at-least = at least { $amount }
+credits-edible-weight = { $grams } g, the edible weight of the line
+credits-result = { "=" } { $whole } in the whole recipe, ÷ { $servings } servings = { $serving }
+credits-stated = Stated by the office: { $reason }
+credits-subgroup = of these { $name }
+credits-all-lines = all lines
+credits-not-all-lines = not all lines
+credits-open-all = Not known whether it credits toward any component: see the lines whose credit is unknown.
+credits-open-some = Not known whether it credits toward { $names }: see the lines whose credit is unknown.
+credits-dough-rich = The flours and meals of the recipe are whole grain-rich, taken together.
+credits-dough-not-rich = The flours and meals of the recipe are not whole grain-rich, taken together.
+credits-of = { $amount } { $name }
+credits-unknown = unknown: could add to any component
+credits-unknown-only = unknown: could add to { $name }
+credits-of-group = 1 oz eq of group { $group }: { $foods }
+credits-rule = Rule “{ $id }”: { $paragraph }{ $source } ({ $status })
+credits-stated-credit = { $credit } in one serving: { $reason }

@@ -1,0 +1,31 @@
+# Dates and figures.
+
+format-date = { $month } { $day }, { $year }
+format-day = { $weekday }, { $date }
+format-less-than = ± less than { $least }
+format-jan = Jan
+format-feb = Feb
+format-mar = Mar
+format-apr = Apr
+format-may = May
+format-jun = Jun
+format-jul = Jul
+format-aug = Aug
+format-sep = Sep
+format-oct = Oct
+format-nov = Nov
+format-dec = Dec
+format-monday = Monday
+format-tuesday = Tuesday
+format-wednesday = Wednesday
+format-thursday = Thursday
+format-friday = Friday
+format-saturday = Saturday
+format-sunday = Sunday
+format-mon = Mon
+format-tue = Tue
+format-wed = Wed
+format-thu = Thu
+format-fri = Fri
+format-sat = Sat
+format-sun = Sun

@@ -1,0 +1,34 @@
+# What is found out about a line of a recipe.
+
+line-heading = heading, not an ingredient
+line-no-food = No food was found for these words: choose the one that is meant.
+line-set = set by hand
+line-read = read
+line-check = please check
+line-open = not counted
+line-aside = left aside
+line-problem = { $what }: unknown, not counted as zero. { $remedy }
+line-the-recipe = the recipe “{ $title }”
+line-by-hand = weight set by hand
+line-cooked = × { $factor } cooked, { $route }
+line-middle = the middle, { $amount }
+line-nothing-off = nothing taken off
+line-refuse-off = { $percent } % refuse taken off
+line-off = { $percent } % taken off: { $what }
+line-yield-measured = by the weight that was measured
+line-yield-table = by { $source }
+line-yield-dataset = by the dataset’s raw and cooked entries
+line-approximate = about this much
+line-range = the middle of the range is used
+line-optional = may be left out; it is counted
+line-more = more is used; only this much is counted
+line-choice = or “{ $instead }”: the first is counted
+line-drained = what drains off is counted too
+line-unsure = { $percent } % sure of the food
+line-several = several foods? Each belongs on a line of its own
+line-weighable = a better match has no measure for this unit
+line-size-assumed = no size is said: { $size } is taken
+line-not-in-measure = the measure does not say “{ $words }”
+line-could-be = could also be { $others }
+line-measured-as = measured as “{ $words }”
+line-ounces = ounces are taken as weight, not as fluid ounces

@@ -1,0 +1,37 @@
+# Fuentes, archivos y lo que la página no es.
+
+about-title = Acerca de esta página, y archivos
+about-lead = Gramwright lee recetas como se escriben en una ficha, averigua cuánto pesa cada línea y qué alimento de las tablas nacionales nombra, y suma lo que contienen una porción y una semana de menús.
+about-files-heading = Su libro como archivo
+about-files = Las recetas y las semanas se guardan solo en este navegador. Si se borran los datos del navegador, se pierden, y otra computadora no las ve: el almacenamiento del navegador no es una copia de respaldo. Guarde el libro como archivo a menudo, y conserve el archivo donde su oficina guarda sus registros.
+about-office = De quién es este libro
+about-open = Abrir un archivo de libro …
+about-empty = Empezar un libro vacío
+about-demo = Abrir el libro de ejemplo
+about-emptied = Está abierto un libro vacío. El anterior ya no está guardado: Deshacer lo trae de vuelta.
+about-demo-opened = Está abierto el libro de ejemplo. Deshacer trae de vuelta el anterior.
+about-is-not-heading = Lo que no es
+about-data-heading = De dónde vienen las cifras
+about-figures-heading = Cómo leer las cifras
+about-privacy-heading = No se envía nada a ninguna parte
+about-limits-1 = Programas federales: el Servicio de Alimentos y Nutrición evalúa los programas de análisis de nutrientes antes de que las escuelas se apoyen en ellos (7 CFR 210.10(i)). Esta página no ha sido evaluada. Ayuda a planear; las cifras que necesita una revisión vienen del programa y de la revisión que exigen los programas federales.
+about-limits-2 = Dietas: las cifras de aquí no reemplazan el consejo de un dietista o médico con licencia. Para una dieta médica siga la orden escrita de la persona con licencia para darla.
+about-limits-3 = Alérgenos: las palabras de una receta no pueden mostrar qué contiene un producto ni con qué estuvo en contacto. Lea la etiqueta de cada producto, cada vez, y siga su propio procedimiento para alérgenos.
+about-limits-4 = Las reglas cambian, y los estados y distritos agregan las suyas: la cita junto a cada límite dice dónde se leyó y desde cuándo vale. Donde su agencia estatal diga otra cosa, ella tiene la razón.
+about-data-1 = Todos los valores de los alimentos son los de la USDA National Nutrient Database for Standard Reference, Release 28 (SR28), por 100 g de alimento comestible, exactamente como se publicaron. Es de dominio público. No tiene valores de azúcares añadidos, y donde no tiene valor para un alimento, esta página lo dice y nunca lo cuenta como cero.
+about-data-2 = SR28 describe alimentos en promedio. Un producto de una marca es distinto: donde haya una etiqueta o una especificación del producto, confíe más en ella.
+about-privacy = Todo se calcula en este navegador, con red o sin ella. La página no envía a nadie ninguna receta, ninguna cifra ni ningún conteo de visitas.
+about-opened = Está abierto el libro de «{ $name }». Deshacer trae de vuelta el anterior.
+about-not-opened = «{ $name }» no se abrió y nada ha cambiado. { $why }.
+about-at-least = ≥ 310 mg
+about-at-least-means = Al menos esto: una parte del alimento no tiene valor, o no se conoce una cantidad.
+about-known-for = conocido para el 93 %
+about-known-for-means = La parte del peso del alimento cuyo valor se conoce. El resto no es cero: no se conoce.
+about-unknown = desconocido
+about-unknown-means = No se sabe nada, así que no se imprime nada.
+about-verdicts = se cumple, no se cumple, no se sabe
+about-verdicts-means = De un requisito no se sabe cuando lo que falta podría decidirlo en un sentido o en el otro.
+about-change = antes → ahora
+about-change-means = La receta como la conservó la última vez, y como está ahora.
+about-languages-heading = Idiomas
+about-languages = La página habla inglés y español. Las recetas se leen en inglés, porque las palabras de la base de datos están en inglés; las descripciones de sus alimentos, las notas, las fuentes y el panel de datos de nutrición quedan en inglés en ambos idiomas.

@@ -1,0 +1,45 @@
+# Lo que una porción acredita a los componentes de la comida.
+
+credits-title = Componentes de la comida en una porción
+credits-hint = Las cantidades de la receta entera se suman con exactitud y se redondean hacia abajo una sola vez, al final. Para los grados K a 12: las cantidades mínimas que cuentan son otras para niños menores.
+credits-nothing-credits = Ninguna línea acredita a un componente de la comida.
+credits-component = Componente
+credits-credited = acredita
+credits-exact = antes de redondear
+credits-complete = conocido para
+credits-lines = Línea por línea: cómo se llega a los créditos
+credits-lines-hint = Abra una línea para ver su cálculo y la regla, y para declarar otro crédito.
+credits-nothing = nada
+credits-beans = Los frijoles, guisantes y lentejas se sirven como
+credits-beans-vegetable = verdura
+credits-beans-meat = sustituto de la carne
+credits-beans-hint = Un mismo plato no puede contarlos como ambos.
+credits-stated-title = Declarado por la oficina, en lugar de las reglas
+credits-take-back = Retirarlo
+credits-state-it = Declarar otro crédito para esta línea
+credits-state-hint = Según la etiqueta CN o la declaración de formulación del fabricante, que se guarda para la revisión. Vale para toda la línea, en lugar de lo que dicen las reglas. Las cantidades son para una porción de la receta: revíselas si cambian la línea o las porciones.
+credits-toward = Componente
+credits-per-serving = En una porción
+credits-marks = Lo que las reglas semanales preguntan de él:
+credits-reason = Por qué
+credits-reason-example = Etiqueta CN 012345
+credits-state = Declarar este crédito
+credits-needs-amount = Escriba en cifras cuánto acredita una porción; 0 si no acredita nada.
+credits-needs-reason = Diga por qué: ¿qué etiqueta o declaración da este crédito?
+credits-at-least = al menos { $amount }
+credits-edible-weight = { $grams } g, el peso comestible de la línea
+credits-result = { "=" } { $whole } en la receta entera, ÷ { $servings } porciones = { $serving }
+credits-stated = Declarado por la oficina: { $reason }
+credits-subgroup = de ellas, { $name }
+credits-all-lines = todas las líneas
+credits-not-all-lines = no todas las líneas
+credits-open-all = No se sabe si acredita a algún componente: vea las líneas cuyo crédito se desconoce.
+credits-open-some = No se sabe si acredita a { $names }: vea las líneas cuyo crédito se desconoce.
+credits-dough-rich = Las harinas de la receta, tomadas en conjunto, son ricas en granos integrales.
+credits-dough-not-rich = Las harinas de la receta, tomadas en conjunto, no son ricas en granos integrales.
+credits-of = { $amount } de { $name }
+credits-unknown = desconocido: podría sumar a cualquier componente
+credits-unknown-only = desconocido: podría sumar a { $name }
+credits-of-group = 1 oz eq del grupo { $group }: { $foods }
+credits-rule = Regla «{ $id }»: { $paragraph }{ $source } ({ $status })
+credits-stated-credit = { $credit } en una porción: { $reason }

@@ -1,0 +1,31 @@
+# Fechas y cifras.
+
+format-date = { $day } { $month } { $year }
+format-day = { $weekday }, { $date }
+format-less-than = ± menos de { $least }
+format-jan = ene
+format-feb = feb
+format-mar = mar
+format-apr = abr
+format-may = may
+format-jun = jun
+format-jul = jul
+format-aug = ago
+format-sep = sept
+format-oct = oct
+format-nov = nov
+format-dec = dic
+format-monday = lunes
+format-tuesday = martes
+format-wednesday = miércoles
+format-thursday = jueves
+format-friday = viernes
+format-saturday = sábado
+format-sunday = domingo
+format-mon = lun
+format-tue = mar
+format-wed = mié
+format-thu = jue
+format-fri = vie
+format-sat = sáb
+format-sun = dom

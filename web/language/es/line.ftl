@@ -1,0 +1,34 @@
+# Lo que se averigua de una línea de receta.
+
+line-heading = título, no es un ingrediente
+line-no-food = No se encontró ningún alimento para estas palabras: elija el que se quiere decir.
+line-set = corregida a mano
+line-read = leída
+line-check = por revisar
+line-open = sin contar
+line-aside = apartada
+line-problem = { $what }: desconocido, no se cuenta como cero. { $remedy }
+line-the-recipe = la receta «{ $title }»
+line-by-hand = peso escrito a mano
+line-cooked = × { $factor } cocido, { $route }
+line-middle = el punto medio, { $amount }
+line-nothing-off = no se quita nada
+line-refuse-off = se quita { $percent } % de desecho
+line-off = se quita { $percent } %: { $what }
+line-yield-measured = según el peso que se midió
+line-yield-table = según { $source }
+line-yield-dataset = según las entradas cruda y cocida de la base de datos
+line-approximate = más o menos esto
+line-range = se usa el punto medio del intervalo
+line-optional = se puede omitir; se cuenta
+line-more = se usa más; solo se cuenta esto
+line-choice = o «{ $instead }»: se cuenta el primero
+line-drained = lo que se escurre también se cuenta
+line-unsure = { $percent } % de certeza sobre el alimento
+line-several = ¿varios alimentos? Cada uno va en su propia línea
+line-weighable = una mejor coincidencia no tiene medida para esta unidad
+line-size-assumed = no se dice el tamaño: se toma { $size }
+line-not-in-measure = la medida no dice «{ $words }»
+line-could-be = también podría ser { $others }
+line-measured-as = medido como «{ $words }»
+line-ounces = las onzas se toman como peso, no como onzas líquidas

@@ -1,0 +1,45 @@
+//! Texts of the tables in the other language. The tables are in English, and
+//! their texts are the keys: a text that changes loses its translation, and a
+//! test says so, instead of keeping one that no longer fits.
+
+use super::spoken::{Language, spoken, worded};
+use yew::prelude::*;
+
+/// A text of a table, of the dataset's own words, or of an error, in the
+/// language that is spoken; as it stands where that language has no words for
+/// it.
+pub fn of_table(text: &str) -> String {
+    match spoken() {
+        Language::English => text.to_owned(),
+        language => worded(language, &key(text), &[]).unwrap_or_else(|| text.to_owned()),
+    }
+}
+
+/// Words of the dataset or of a publication, which are in English whatever is
+/// spoken, and marked so for readers of the screen (WCAG 2.2, 3.1.2).
+pub fn in_english(text: &str) -> Html {
+    match spoken() {
+        Language::English => html! { { text } },
+        Language::Spanish => html! { <span lang="en">{ text }</span> },
+    }
+}
+
+/// The message for a text: its letters and digits with hyphens between.
+pub(super) fn key(text: &str) -> String {
+    let mut key = String::from("table");
+    for word in text
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|word| !word.is_empty())
+    {
+        key.push('-');
+        key.extend(word.chars().filter(char::is_ascii));
+    }
+    key
+}
+
+/// The same for a text that puts several together with colons between, as
+/// errors do: what is wrong, and how to mend it.
+pub fn of_table_in_parts(text: &str) -> String {
+    let parts: Vec<String> = text.split(": ").map(of_table).collect();
+    parts.join(": ")
+}
