@@ -19,10 +19,13 @@
 //! | rules | [`rules`] | rule tables in CSV | limits in force on a date |
 //! | week | [`week`] | planned meals | averages weighted by servings |
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
+//! | production | [`production`] | a planned day | what each school cooks and buys |
+//! | calendar | [`calendar`] | cycle menus and days without school | weeks on their dates |
 
 pub mod allergens;
 pub mod analysis;
 pub mod book;
+pub mod calendar;
 pub mod claims;
 pub mod components;
 pub mod exact;
@@ -31,6 +34,7 @@ pub mod foods;
 pub mod kitchen;
 pub mod label;
 pub mod own_foods;
+pub mod production;
 pub mod recipe;
 pub mod reference;
 pub mod rules;

@@ -42,3 +42,12 @@ pub const SWAP_WORDS: &str = include_str!("../kitchen/swap_words.csv");
 
 /// What a kitchen can do besides taking another food.
 pub const MOVES: &str = include_str!("../kitchen/moves.csv");
+
+/// Steps in which kitchen scales show weights.
+pub const SCALES: &str = include_str!("../kitchen/scales.csv");
+
+/// Pans with what they hold.
+pub const PANS: &str = include_str!("../kitchen/pans.csv");
+
+/// Words of recipes that tell when a step is done and how a dish is held.
+pub const PREP_WORDS: &str = include_str!("../kitchen/prep_words.csv");

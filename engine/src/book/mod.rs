@@ -1,6 +1,8 @@
 //! The office's book: its recipes and weeks, as kept and exchanged.
 
+use crate::calendar::Calendar;
 use crate::own_foods::OwnFood;
+use crate::production::Production;
 use crate::recipe::{Recipe, RecipeId};
 use crate::rules::{OwnRules, Switches};
 use crate::week::{Week, WeekId};
@@ -32,6 +34,12 @@ pub struct Book {
     /// How the office reads rules that are not settled.
     #[serde(default)]
     pub switches: Switches,
+    /// Its schools, packs and prices, and how its kitchens cook.
+    #[serde(default, skip_serializing_if = "Production::is_empty")]
+    pub production: Production,
+    /// Days without school, and cycle menus.
+    #[serde(default, skip_serializing_if = "Calendar::is_empty")]
+    pub calendar: Calendar,
 }
 
 /// Why a book cannot be used.
@@ -87,6 +95,8 @@ impl Book {
             own_foods: Vec::new(),
             own_rules: OwnRules::default(),
             switches: Switches::default(),
+            production: Production::default(),
+            calendar: Calendar::default(),
         }
     }
 

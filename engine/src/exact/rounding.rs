@@ -40,6 +40,14 @@ pub fn round_down_to(value: Decimal, step: Decimal) -> Decimal {
     multiples(value, step, RoundingStrategy::ToZero)
 }
 
+/// Rounds up (away from zero) to a multiple of `step`, as packs are bought and
+/// pans are filled.
+///
+/// `step` must be positive.
+pub fn round_up_to(value: Decimal, step: Decimal) -> Decimal {
+    multiples(value, step, RoundingStrategy::AwayFromZero)
+}
+
 /// Rounds half away from zero to a multiple of `step`, as label figures are.
 ///
 /// `step` must be positive.
@@ -111,6 +119,12 @@ mod tests {
         assert_eq!(round_down_to(dec("2.03"), dec("0.25")), dec("2"));
         assert_eq!(round_down_to(dec("0.75"), dec("0.25")), dec("0.75"));
         assert_eq!(round_down_to(dec("0.374"), dec("0.125")), dec("0.25"));
+        assert_eq!(round_up_to(dec("2.03"), dec("0.25")), dec("2.25"));
+        assert_eq!(round_up_to(dec("2"), dec("1")), dec("2"));
+        assert_eq!(
+            round_up_to(dec("6") / dec("9") * dec("3"), dec("1")),
+            dec("2")
+        );
         assert_eq!(round_half_up_to(dec("145"), dec("10")), dec("150"));
         assert_eq!(round_half_up_to(dec("144.9"), dec("10")), dec("140"));
     }

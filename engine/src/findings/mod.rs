@@ -2,8 +2,10 @@
 
 mod carrier;
 mod check;
+mod days;
 mod pattern;
 
 pub use carrier::{Carrier, carriers};
 pub use check::{Finding, Verdict, check};
+pub use days::{DayPart, DayShare, day_shares};
 pub use pattern::{CitedLimit, PatternCarrier, PatternFinding, PatternTables, check_pattern};

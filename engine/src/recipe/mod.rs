@@ -20,5 +20,5 @@ pub use doubt::Doubt;
 pub use line::{LineAmount, LineKind, LineReading, read_line};
 pub use model::{CookedAs, Correction, Recipe, RecipeId, RecipeLine, ServingSize};
 pub use reading::{ReadLine, read_lines};
-pub use weigh::{NamedMeasure, Route, Step, WeighProblem, Weighed, weigh};
+pub use weigh::{NamedMeasure, Route, Step, WeighProblem, Weighed, weigh, weight_of_volume};
 pub use weighed::{Keep, WeighedLine};

@@ -13,6 +13,7 @@ pub use prepare::{LineStudy, PrepareProblem, Retained};
 pub use recipe::{RecipeAllergen, RecipeStudy, StudyProblem};
 pub use serving::{CARBOHYDRATE_CAUTION, CarbohydrateCount, ServingAmount};
 pub use sub_recipe::SubRecipeProblem;
+pub use sub_recipe::batches as batches_asked;
 pub use week::{ServiceStudy, SureFinding, WeekStudy};
 
 use crate::allergens::AllergenTerms;
@@ -23,6 +24,7 @@ use crate::foods::{FoodTable, Provenance, SearchIndex, SynonymError};
 use crate::kitchen::FoodSafety;
 use crate::label::{LabelTables, LabelTexts};
 use crate::own_foods::{ImportError, OwnFood, entry};
+use crate::production::{Pans, PrepWords, Scales};
 use crate::rules::{MealPatterns, OwnRules, Specifications, Switches, WeekRules};
 use crate::tables::TableError;
 use crate::uncertainty::Evidence;
@@ -66,6 +68,12 @@ pub struct Reference {
     pub yields: YieldTable,
     /// What drains, rinses or fries away.
     pub treatments: Treatments,
+    /// What kitchen scales show.
+    pub scales: Scales,
+    /// What pans hold.
+    pub pans: Pans,
+    /// Words that tell the order of work.
+    pub prep_words: PrepWords,
     /// Standard errors; nothing until [`Self::with_provenance`].
     pub evidence: Option<Arc<Evidence>>,
 }
@@ -143,6 +151,9 @@ impl Reference {
             trim_yields: TrimYields::from_csv(kitchen::TRIM_YIELDS)?,
             yields: YieldTable::from_csv(kitchen::COOKING_YIELDS)?,
             treatments: Treatments::from_csv(kitchen::TREATMENTS)?,
+            scales: Scales::from_csv(kitchen::SCALES)?,
+            pans: Pans::from_csv(kitchen::PANS)?,
+            prep_words: PrepWords::from_csv(kitchen::PREP_WORDS)?,
             evidence: None,
         })
     }

@@ -96,7 +96,7 @@ const SERVING: [&str; 2] = ["serving", "portion"];
 
 /// How many batches of a recipe a line asks for; nothing where its amount does
 /// not say. `batch` is the finished weight of one batch.
-pub(super) fn batches(
+pub fn batches(
     line: &RecipeLine,
     reading: &LineReading,
     servings: Servings,

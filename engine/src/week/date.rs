@@ -52,6 +52,37 @@ impl Date {
         self.plus_days(-i64::from(self.0.weekday().number_days_from_monday()))
     }
 
+    /// The first day of this day's month.
+    pub fn first_of_month(self) -> Self {
+        self.plus_days(1 - i64::from(self.0.day()))
+    }
+
+    /// The first day of the month after this day's.
+    pub fn first_of_next_month(self) -> Self {
+        // No month has more than 31 days, and none less than 28.
+        self.first_of_month().plus_days(31).first_of_month()
+    }
+
+    /// The first day of the month before this day's.
+    pub fn first_of_last_month(self) -> Self {
+        self.first_of_month().plus_days(-1).first_of_month()
+    }
+
+    /// Number of the month, from 1.
+    pub fn month(self) -> u8 {
+        u8::from(self.0.month())
+    }
+
+    /// The year.
+    pub fn year(self) -> i32 {
+        self.0.year()
+    }
+
+    /// Number of the day in its month, from 1.
+    pub fn day_of_month(self) -> u8 {
+        self.0.day()
+    }
+
     /// English name of the weekday.
     pub fn weekday(self) -> String {
         self.0.weekday().to_string()

@@ -80,7 +80,8 @@ pub struct LineReading {
 }
 
 impl LineReading {
-    const fn of(kind: LineKind) -> Self {
+    /// A reading of which nothing but the kind is known.
+    pub(crate) const fn of(kind: LineKind) -> Self {
         Self {
             kind,
             amount: LineAmount::Absent,

@@ -18,7 +18,7 @@ mod problem;
 use super::doubt::Doubt;
 use super::line::{LineAmount, LineKind, LineReading};
 use crate::foods::{FoodId, FoodTable, Measure};
-use crate::units::{Amount, Grams, MassUnit, Quantity, Unit, VolumeUnit};
+use crate::units::{Amount, Grams, MassUnit, Millilitres, Quantity, Unit, VolumeUnit};
 use candidate::LineWords;
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -176,6 +176,21 @@ pub fn weigh(
             by_kind(quantity, measures, &words).map_err(|_| vague())
         }
     }
+}
+
+/// What a volume of a food weighs, by the food's own volume measures; nothing
+/// where it has none.
+pub fn weight_of_volume(foods: &FoodTable, food: FoodId, volume: Millilitres) -> Option<Grams> {
+    let amount = Amount::from_digits(&volume.millilitres().normalize().to_string())?;
+    let unit = Unit::Volume(VolumeUnit::Millilitre);
+    let reading = LineReading {
+        amount: LineAmount::Stated {
+            quantity: Quantity::exactly(amount, unit),
+        },
+        ..LineReading::of(LineKind::Ingredient)
+    };
+    let weighed = weigh(foods, food, &reading).ok()?;
+    Some(weighed.grams)
 }
 
 fn by_kind(
