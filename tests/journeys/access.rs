@@ -57,11 +57,8 @@ fn no_obstacles_on_a_phone() {
 }
 
 async fn no_obstacles(visit: &Visit) -> WebDriverResult<()> {
-    let file = env::var_os(AXE)
-        .unwrap_or_else(|| panic!("{AXE} is not set: run the journeys with `cargo xtask test`"));
-    let axe = fs::read_to_string(file).expect("the file of axe-core");
     visit.open("").await?;
-    visit.browser.execute(axe, Vec::new()).await?;
+    load_rules(visit).await?;
 
     // Two days show all that five do, and the rules look at them in a tenth of the time.
     visit.go("#/week/lunch-2026-11-30").await?;
@@ -95,8 +92,17 @@ async fn no_obstacles(visit: &Visit) -> WebDriverResult<()> {
     Ok(())
 }
 
+/// Loads the rules into the page as it is open; loading the page anew drops them.
+pub async fn load_rules(visit: &Visit) -> WebDriverResult<()> {
+    let file = env::var_os(AXE)
+        .unwrap_or_else(|| panic!("{AXE} is not set: run the journeys with `cargo xtask test`"));
+    let axe = fs::read_to_string(file).expect("the file of axe-core");
+    visit.browser.execute(axe, Vec::new()).await?;
+    Ok(())
+}
+
 /// What the rules find here, in both colour schemes.
-async fn obstacles(visit: &Visit, place: &str) -> WebDriverResult<Vec<String>> {
+pub async fn obstacles(visit: &Visit, place: &str) -> WebDriverResult<Vec<String>> {
     visit.ask::<()>(UNFOLD, "").await?;
     let mut found = Vec::new();
     for scheme in ["light", "dark"] {

@@ -48,7 +48,7 @@ pub async fn see_changes(
 }
 
 /// The difference of two printed figures with as many decimals, printed with its sign.
-fn difference(before: &str, now: &str) -> String {
+pub fn difference(before: &str, now: &str) -> String {
     let digits = |text: &str| -> i64 { text.replace([',', '.'], "").parse().expect("digits") };
     let by = digits(now) - digits(before);
     let sign = match by.signum() {
@@ -65,7 +65,7 @@ fn difference(before: &str, now: &str) -> String {
 
 /// Writes over the ingredient line with this number, from 0, as one does by keyboard.
 pub async fn write_over_line(visit: &Visit, number: usize, text: &str) -> WebDriverResult<()> {
-    visit.click("#ingredients").await?;
+    visit.tab_to("#ingredients").await?;
     visit.press(Key::Control + Key::Home).await?;
     for _ in 0..number {
         visit.press(Key::Down).await?;

@@ -17,6 +17,7 @@ mod main_job;
 mod office;
 mod offline;
 mod reckon;
+mod swaps;
 mod tongue;
 mod visit;
 mod week;

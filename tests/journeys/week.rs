@@ -8,20 +8,22 @@ use gramwright_tests::sql::PeerLine;
 use std::collections::BTreeMap;
 use thirtyfour::prelude::*;
 
-const LUNCHES: &str = "lunch-2026-11-30";
+/// The week of the demo's lunches.
+pub const LUNCHES: &str = "lunch-2026-11-30";
 
 /// 7 CFR 210.10(f)(3) for K-5, in force from July 2025.
 const SODIUM_LIMIT: [&str; 2] = ["weekly average of sodium", "at most 1,110 mg"];
 
 /// How many servings of each recipe the children's lunches of the demo week plan, and for how many
 /// meals: copied from the plan, so that the test changes its own copy.
-struct Lunches {
+pub struct Lunches {
     planned: BTreeMap<String, i128>,
     meals: i128,
 }
 
 impl Lunches {
-    fn of_children() -> Self {
+    /// The children's lunches as the demo plans them.
+    pub fn of_children() -> Self {
         let book = demo::book();
         let week = book.weeks.iter().find(|week| week.id.0 == LUNCHES);
         let days = &week.expect("the demo's lunches").days;
@@ -45,7 +47,11 @@ impl Lunches {
 
     /// Sodium of the average meal, as printed.
     fn sodium(&self) -> String {
-        let recipes = Recipes::of_demo();
+        self.sodium_with(&Recipes::of_demo())
+    }
+
+    /// The same with other recipes.
+    pub fn sodium_with(&self, recipes: &Recipes) -> String {
         let plan: Vec<Planned<'_>> = self
             .planned
             .iter()
@@ -56,13 +62,14 @@ impl Lunches {
 }
 
 /// The demo's recipes as a person reads them, with their servings.
-struct Recipes {
+pub struct Recipes {
     lines: BTreeMap<String, Vec<PeerLine>>,
     servings: BTreeMap<String, i128>,
 }
 
 impl Recipes {
-    fn of_demo() -> Self {
+    /// The recipes of the demo book.
+    pub fn of_demo() -> Self {
         let recipes = demo::book().recipes.into_iter();
         Self {
             lines: demo::lines_read_by_hand(),
@@ -70,6 +77,12 @@ impl Recipes {
                 .map(|recipe| (recipe.id.0, whole(recipe.servings)))
                 .collect(),
         }
+    }
+
+    /// The same with other lines in one of them.
+    pub fn with(mut self, recipe: &str, lines: &[PeerLine]) -> Self {
+        self.lines.insert(recipe.to_owned(), lines.to_vec());
+        self
     }
 
     fn planned(&self, recipe: &str, planned: i128) -> Planned<'_> {

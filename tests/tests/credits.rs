@@ -199,12 +199,14 @@ fn a_stated_credit_replaces_the_rules() {
                 amount: dec("2"),
                 marks: Vec::new(),
                 reason: "CN label".into(),
+                stated_for: None,
             },
             StatedCredit {
                 component: Component::Grains,
                 amount: dec("1"),
                 marks: vec![Mark::WholeGrainRich],
                 reason: "CN label".into(),
+                stated_for: None,
             },
         ],
         ..line(5327, "4000")

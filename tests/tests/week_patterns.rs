@@ -76,6 +76,7 @@ fn recipes(foods: &FoodTable, rules: &CreditRules) -> Vec<(RecipeId, RecipeCredi
                 amount,
                 marks: row.marks.to_vec(),
                 reason: "stated in the test".into(),
+                stated_for: None,
             });
         lines.entry(row.recipe).or_default().push(CreditLine {
             food: row.food.map(FoodId::Sr28),
@@ -91,6 +92,7 @@ fn recipes(foods: &FoodTable, rules: &CreditRules) -> Vec<(RecipeId, RecipeCredi
             amount: Decimal::ONE,
             marks: vec![Mark::Cereal, Mark::WholeGrainRich],
             reason: "label".into(),
+            stated_for: None,
         }],
         ..CreditLine::default()
     };

@@ -14,6 +14,7 @@ use crate::tables::{self, Tables};
 use crate::{views, words};
 use engine::book::Book;
 use gloo::events::EventListener;
+use std::cell::RefCell;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -84,12 +85,21 @@ struct OfficeProps {
 #[component]
 fn Office(props: &OfficeProps) -> Html {
     let opened = use_memo((), |()| open_store());
-    let Opened { store, saved, .. } = &*opened;
+    let Opened { store, history, .. } = &*opened;
     let desk = use_reducer({
-        let saved = saved.clone();
-        move || DeskState(Desk::new(saved))
+        let opened = opened.clone();
+        move || {
+            let (saved, history) = (opened.saved.clone(), opened.history.clone());
+            DeskState(Desk::with_history(saved, history))
+        }
     });
-    let told = use_state(|| None::<Told>);
+    let told = use_state(|| {
+        let text = words::history_cut(history.cut(), history.steps_back());
+        (history.cut() > 0).then_some(Told {
+            text,
+            can_undo: false,
+        })
+    });
     let (base, evidence) = use_evidence(&props.tables.0);
     let (tables, own) = use_book_tables(&base, &desk.0.contents);
     let route = use_route();
@@ -125,6 +135,14 @@ fn view(route: &Route) -> Html {
         Route::Recipe(id) => {
             html! { <views::recipe::RecipeView id={id.clone()} key={id.0.clone()} /> }
         }
+        Route::Swaps(id, line) => {
+            // The card stays; a panel opens on it.
+            let (id, key) = (id.clone(), id.0.clone());
+            html! { <views::recipe::RecipeView {id} swaps={*line} {key} /> }
+        }
+        Route::Versions(id) => {
+            html! { <views::recipe::VersionsView id={id.clone()} key={id.0.clone()} /> }
+        }
         Route::Facts(id) => {
             html! { <views::facts::FactsView id={id.clone()} key={id.0.clone()} /> }
         }
@@ -157,7 +175,7 @@ fn use_book_tables(base: &Rc<Tables>, contents: &Contents) -> (Rc<Tables>, Rc<Ow
         let whole = base.reference.for_book(part);
         whole.map_or_else(
             |_| base.clone(),
-            |reference| Rc::new(Tables::new(reference)),
+            |reference| Rc::new(base.with_book(reference)),
         )
     });
     ((*tables).clone(), problems.clone())
@@ -175,11 +193,17 @@ fn use_route() -> Route {
     use_effect_with((), {
         let route = route.clone();
         move |()| {
+            let shown = RefCell::new(current_route());
             let listener = EventListener::new(&gloo::utils::window(), "hashchange", move |_| {
-                route.set(current_route());
-                // A new view is read from its start.
-                crate::page::focus("content");
-                gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
+                let next = current_route();
+                let before = shown.replace(next.clone());
+                let is_same_card = next.card().is_some() && next.card() == before.card();
+                route.set(next);
+                if !is_same_card {
+                    // A new view is read from its start.
+                    crate::page::focus("content");
+                    gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
+                }
             });
             move || drop(listener)
         }

@@ -13,6 +13,10 @@ pub enum Route {
     Recipes,
     /// One recipe's card.
     Recipe(RecipeId),
+    /// One recipe's card, and what else could go in a line, by its index.
+    Swaps(RecipeId, usize),
+    /// The versions of a recipe.
+    Versions(RecipeId),
     /// One recipe's Nutrition Facts panel.
     Facts(RecipeId),
     /// All weeks of the book.
@@ -36,6 +40,19 @@ impl Route {
         let parts: Vec<&str> = path.split('/').collect();
         match parts[..] {
             ["recipe", id] => Self::Recipe(RecipeId(unescape(id))),
+            ["recipe", id, "line", number] => {
+                let id = RecipeId(unescape(id));
+                // Addresses count lines as people do, from 1.
+                match number
+                    .parse::<usize>()
+                    .ok()
+                    .and_then(|line| line.checked_sub(1))
+                {
+                    Some(line) => Self::Swaps(id, line),
+                    None => Self::Recipe(id),
+                }
+            }
+            ["recipe", id, "versions"] => Self::Versions(RecipeId(unescape(id))),
             ["recipe", id, "facts"] => Self::Facts(RecipeId(unescape(id))),
             ["weeks"] => Self::Weeks,
             ["week", id] => Self::Week(WeekId(unescape(id))),
@@ -48,11 +65,21 @@ impl Route {
         }
     }
 
+    /// The recipe whose card is shown, with or without a panel on it.
+    pub fn card(&self) -> Option<&RecipeId> {
+        match self {
+            Self::Recipe(id) | Self::Swaps(id, _) => Some(id),
+            _ => None,
+        }
+    }
+
     /// The fragment that leads here.
     pub fn fragment(&self) -> String {
         match self {
             Self::Recipes => "#/recipes".to_owned(),
             Self::Recipe(id) => format!("#/recipe/{}", escape(&id.0)),
+            Self::Swaps(id, line) => format!("#/recipe/{}/line/{}", escape(&id.0), line + 1),
+            Self::Versions(id) => format!("#/recipe/{}/versions", escape(&id.0)),
             Self::Facts(id) => format!("#/recipe/{}/facts", escape(&id.0)),
             Self::Weeks => "#/weeks".to_owned(),
             Self::Week(id) => format!("#/week/{}", escape(&id.0)),
@@ -108,6 +135,8 @@ mod tests {
             for route in [
                 Route::Recipe(RecipeId(id.into())),
                 Route::Facts(RecipeId(id.into())),
+                Route::Swaps(RecipeId(id.into()), 0),
+                Route::Versions(RecipeId(id.into())),
                 Route::Week(WeekId(id.into())),
             ] {
                 assert_eq!(Route::from_fragment(&route.fragment()), route);

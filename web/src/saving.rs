@@ -3,7 +3,7 @@
 use crate::book_file;
 use crate::files::save_text;
 use crate::page::{DeskState, use_page};
-use crate::state::{Action, Saved};
+use crate::state::{Action, History, Saved};
 use crate::storage::{Found, SaveProblem, Store};
 use crate::words;
 use engine::book::Book;
@@ -28,6 +28,8 @@ pub struct Opened {
     pub found: Found,
     /// The book to open with.
     pub saved: Saved,
+    /// The steps around it, from an earlier visit.
+    pub history: History,
 }
 
 /// The example book.
@@ -43,10 +45,12 @@ pub fn open_store() -> Opened {
         Found::Book(saved) => saved.clone(),
         Found::Nothing | Found::Unreadable { .. } | Found::Refused => demo_book().into(),
     };
+    let history = store.history().unwrap_or_default();
     Opened {
         store: Rc::new(store),
         found,
         saved,
+        history,
     }
 }
 
@@ -92,6 +96,7 @@ pub fn use_saving(store: Rc<Store>, desk: UseReducerHandle<DeskState>, found: &F
     let waiting = use_mut_ref(|| None::<Waiting>);
     use_effect_with(desk.0.contents.clone(), {
         let (state, store, waiting) = (state.clone(), store.clone(), waiting.clone());
+        let history = desk.0.history().clone();
         move |contents| {
             let (contents, setter) = (contents.clone(), state.setter());
             // A change that waits is overtaken by this one; what was told before it still holds.
@@ -106,7 +111,7 @@ pub fn use_saving(store: Rc<Store>, desk: UseReducerHandle<DeskState>, found: &F
             setter.set(SaveState::Waiting);
             let slot = waiting.clone();
             let save: Rc<dyn Fn()> = Rc::new(move || {
-                let outcome = store.save(&contents.saved());
+                let outcome = store.save(&contents.saved(), &history);
                 if outcome.is_ok() {
                     stored.replace(contents.clone());
                 }
@@ -224,7 +229,7 @@ fn Ways(props: &WaysProps) -> Html {
     let save_now = {
         let (page, saving) = (page.clone(), saving.clone());
         move || {
-            let outcome = saving.store.save(&page.contents().saved());
+            let outcome = (saving.store).save(&page.contents().saved(), page.desk.0.history());
             saving
                 .set
                 .set(outcome.map_or_else(SaveState::Failed, |()| SaveState::Saved));

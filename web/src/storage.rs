@@ -1,13 +1,20 @@
-//! The browser's storage: one text under one key. It is read once, written
-//! after changes, and never overwritten when it holds something else than what
-//! this page last read or wrote.
+//! The browser's storage: the book as one text under one key. It is read once,
+//! written after changes, and never overwritten when it holds something else
+//! than what this page last read or wrote. Beside it, under a key of their own,
+//! lie the steps that can be taken back: the book goes before them where there
+//! is no room for both.
 
 use crate::book_file::{BookFileError, read_saved};
-use crate::state::Saved;
+use crate::state::{History, Saved};
 use std::cell::RefCell;
 use web_sys::Storage;
 
 const KEY: &str = "gramwright.book";
+const HISTORY: &str = "gramwright.history";
+/// Bytes of steps that are stored, at first and while there is no room for so
+/// many. A browser gives a page about five million characters, and the book
+/// needs most of them. Our own judgement.
+const HISTORY_ROOM: [usize; 4] = [1_000_000, 250_000, 60_000, 0];
 /// Unreadable texts are moved to this key with a number behind it.
 const ASIDE: &str = "gramwright.book.unreadable.";
 
@@ -125,12 +132,20 @@ impl Store {
         Ok(())
     }
 
-    /// Stores a book.
+    /// The steps around the book that was read, if they are those of this very
+    /// text.
+    pub fn history(&self) -> Option<History> {
+        let of = mark(self.last.borrow().as_deref()?);
+        let text = storage()?.get_item(HISTORY).ok().flatten()?;
+        History::read(&text, &of)
+    }
+
+    /// Stores a book, and of the steps around it what there is room for.
     ///
     /// # Errors
     /// When the browser refuses, or something else would be lost. Then what is
     /// stored stays as it is.
-    pub fn save(&self, saved: &Saved) -> Result<(), SaveProblem> {
+    pub fn save(&self, saved: &Saved, history: &History) -> Result<(), SaveProblem> {
         let storage = storage().ok_or(SaveProblem::Refused)?;
         if *self.unreadable.borrow() {
             return Err(SaveProblem::HoldsUnreadable);
@@ -139,10 +154,34 @@ impl Store {
             return Err(SaveProblem::ChangedElsewhere);
         }
         let text = serde_json::to_string(saved).map_err(|_| SaveProblem::Refused)?;
-        storage
-            .set_item(KEY, &text)
-            .map_err(|_| SaveProblem::Full)?;
+        if storage.set_item(KEY, &text).is_err() {
+            // The book is worth more than the way to it.
+            let freed = storage.remove_item(HISTORY);
+            freed.map_err(|_| SaveProblem::Full)?;
+            storage
+                .set_item(KEY, &text)
+                .map_err(|_| SaveProblem::Full)?;
+        }
+        save_history(&storage, history, &mark(&text));
         self.last.replace(Some(text));
         Ok(())
     }
+}
+
+/// Stores as many steps as there is room for. That some were left out stands
+/// in what is stored; where not even that can be, the book has no steps.
+fn save_history(storage: &Storage, history: &History, of: &str) {
+    let mut rooms = HISTORY_ROOM.iter();
+    let stored = rooms.any(|room| {
+        let text = history.text(of, *room);
+        storage.set_item(HISTORY, &text).is_ok()
+    });
+    if !stored {
+        drop(storage.remove_item(HISTORY));
+    }
+}
+
+/// Tells a stored text from any other: its length and its check sum.
+fn mark(text: &str) -> String {
+    format!("{}-{:08x}", text.len(), crc32fast::hash(text.as_bytes()))
 }

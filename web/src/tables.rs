@@ -8,9 +8,10 @@ use engine::findings::{Carrier, carriers};
 use engine::foods::NutrientId;
 use engine::recipe::{LineKind, Recipe, RecipeId};
 use engine::reference::{RecipeStudy, Reference, WeekStudy};
+use engine::swaps::SwapIndex;
 use engine::week::{ServedRecipe, Service, Week, WeekError, WeekId};
 use std::borrow::Borrow;
-use std::cell::RefCell;
+use std::cell::{OnceCell, RefCell};
 use std::collections::BTreeMap;
 use std::ops::Deref;
 use std::rc::Rc;
@@ -96,6 +97,9 @@ impl StudiedRecipe {
 pub struct Tables {
     /// The engine's tables.
     pub reference: Reference,
+    /// All foods as swaps compare them, made when they are first asked for. It
+    /// is of the dataset alone: tables with own foods share it.
+    swap_index: Rc<OnceCell<SwapIndex>>,
     studies: RefCell<Studies>,
 }
 
@@ -149,11 +153,33 @@ impl Studies {
 
 impl Tables {
     /// Tables around a reference.
-    pub fn new(reference: Reference) -> Self {
+    fn new(reference: Reference) -> Self {
         Self {
             reference,
+            swap_index: Rc::default(),
             studies: RefCell::new(Studies::new()),
         }
+    }
+
+    /// The same tables with what a book brings of its own.
+    pub fn with_book(&self, reference: Reference) -> Self {
+        Self {
+            swap_index: Rc::clone(&self.swap_index),
+            ..Self::new(reference)
+        }
+    }
+
+    /// All foods as swaps compare them. Making it takes some tenths of a
+    /// second, once.
+    ///
+    /// # Errors
+    /// When a table of the engine is damaged.
+    pub fn swap_index(&self) -> Result<&SwapIndex, String> {
+        if let Some(index) = self.swap_index.get() {
+            return Ok(index);
+        }
+        let index = SwapIndex::build(&self.reference).map_err(|error| error.to_string())?;
+        Ok(self.swap_index.get_or_init(|| index))
     }
 
     /// The same tables with more about the foods, which changes no recipe's
@@ -169,6 +195,7 @@ impl Tables {
         };
         Self {
             reference,
+            swap_index: Rc::clone(&self.swap_index),
             studies: RefCell::new(kept),
         }
     }
@@ -185,6 +212,14 @@ impl Tables {
         let studies = &mut *self.studies.borrow_mut();
         studies.follow(contents);
         self.study_in(&studies.book, &mut studies.of_kept, kept)
+    }
+
+    /// What is found out about another form of a recipe of the book, such as a
+    /// version. It is not remembered.
+    pub fn study_form(&self, form: &Recipe, contents: &Contents) -> StudiedRecipe {
+        let studies = &mut *self.studies.borrow_mut();
+        studies.follow(contents);
+        Studied::new(self.reference.study_recipe(&studies.book, form))
     }
 
     fn study_in(

@@ -117,6 +117,14 @@ pub fn taken_out(title: &str) -> String {
     say("frame-taken-out", &[("title", title.into())])
 }
 
+/// Not all steps of the visits before are there.
+pub fn history_cut(cut: usize, left: usize) -> String {
+    say(
+        "frame-history-cut",
+        &[("cut", cut.into()), ("left", left.into())],
+    )
+}
+
 /// Nothing is known of a figure.
 pub const UNKNOWN: Say = Say("frame-unknown");
 

@@ -246,3 +246,72 @@ fn the_rest_of_the_trade_is_there() {
     let wrong = thrown(engine.own_foods_from_fdc_json("{", 1).expect_err("no JSON"));
     assert_eq!(wrong.kind, ErrorKind::Input);
 }
+
+/// A week of lunches that serves the brine to half of the children.
+fn with_brine() -> (Value, Value) {
+    let brine = json!({
+        "id": "brine",
+        "title": "Brine",
+        "servings": "100",
+        "lines": [
+            { "text": "5 lb onions, chopped", "correction": { "food": "SR28:11282" } },
+            { "text": "1 cup table salt", "correction": { "food": "SR28:02047" } },
+        ],
+    });
+    let lunch = json!({
+        "kind": "lunch",
+        "group": "K-5",
+        "plannedMeals": "100",
+        "offers": [{ "title": "Side", "take": 1, "choices": [{ "recipe": "brine", "planned": "50" }] }],
+    });
+    let book = json!({
+        "version": 1,
+        "office": "Millbrook",
+        "recipes": [brine],
+        "weeks": [{ "id": "w", "title": "Week", "days": [{ "date": "2026-11-30", "meals": [lunch] }] }],
+    });
+    (brine, book)
+}
+
+/// SR28: 100 g of salt have 38,758 mg of sodium, a cup of it weighs 292 g. A quarter less of the cup in
+/// 100 servings is 292 × 0.25 × 387.58 / 100 = 282.9334 mg less in each, and half of that in the
+/// average of twice as many meals.
+#[wasm_bindgen_test]
+fn proposes_what_else_could_go_there() {
+    let (brine, book) = with_brine();
+    let goals = json!([{ "aim": { "kind": "less", "nutrient": 307 }, "weight": 1 }]);
+    let request = json!({ "line": 1, "goals": goals });
+    let engine = engine();
+    let found = read(engine.propose_swaps(js(&brine), js(&request), js(&book)));
+    let moves = found["moves"].as_array().expect("a list");
+    let less = moves.iter().find(|one| one["change"]["id"] == "less salt");
+    let less = less.expect("a move of the kitchen table");
+    assert_eq!(less["lines"][0]["text"], "3/4 cup table salt");
+    let sodium = |rows: &Value| {
+        let rows = rows.as_array().expect("a list").iter();
+        let mut sodium = rows.filter(|row| row["nutrient"] == 307);
+        sodium.next().expect("the goal is shown")["change"].clone()
+    };
+    let change = sodium(&less["nutrients"]);
+    assert_eq!(change, json!({ "low": "-282.9334", "high": "-282.9334" }));
+    let service = &less["weeks"][0]["services"][0];
+    assert_eq!(less["weeks"][0]["week"], "w");
+    assert_eq!(service["group"], "K-5");
+    let change = sodium(&service["nutrients"]);
+    assert_eq!(change["low"], "-141.4667");
+    assert!(
+        less["reasons"]
+            .as_array()
+            .is_some_and(|all| !all.is_empty())
+    );
+
+    let request = json!({ "line": 7, "goals": goals });
+    let error = thrown(
+        engine
+            .propose_swaps(js(&brine), js(&request), js(&book))
+            .unwrap_err(),
+    );
+    assert_eq!(error.kind, ErrorKind::Recipe);
+    assert_eq!(error.r#where, "request.line");
+    assert!(!error.remedy.is_empty());
+}

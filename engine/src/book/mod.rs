@@ -1,5 +1,9 @@
 //! The office's book: its recipes and weeks, as kept and exchanged.
 
+mod versions;
+
+pub use versions::Version;
+
 use crate::calendar::Calendar;
 use crate::own_foods::OwnFood;
 use crate::production::Production;
@@ -25,6 +29,9 @@ pub struct Book {
     pub recipes: Vec<Recipe>,
     /// Weeks in the order of the book.
     pub weeks: Vec<Week>,
+    /// Versions of its recipes, kept under names.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub versions: Vec<Version>,
     /// Foods of the office's own.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub own_foods: Vec<OwnFood>,
@@ -53,6 +60,8 @@ pub enum BookError {
     WeekTwice(WeekId),
     /// Two own foods have one number.
     FoodTwice(u32),
+    /// Two versions of a recipe have one name.
+    VersionTwice(RecipeId, String),
 }
 
 impl fmt::Display for BookError {
@@ -70,6 +79,11 @@ impl fmt::Display for BookError {
             Self::FoodTwice(number) => write!(
                 out,
                 "two of the office's foods have the number {number}: give one of them another"
+            ),
+            Self::VersionTwice(id, name) => write!(
+                out,
+                "two versions of the recipe \"{}\" have the name \"{name}\": rename one of them",
+                id.0
             ),
             Self::WeekTwice(id) => {
                 write!(
@@ -92,6 +106,7 @@ impl Book {
             office: office.to_owned(),
             recipes: Vec::new(),
             weeks: Vec::new(),
+            versions: Vec::new(),
             own_foods: Vec::new(),
             own_rules: OwnRules::default(),
             switches: Switches::default(),
@@ -124,6 +139,12 @@ impl Book {
         for food in &self.own_foods {
             if !foods.insert(food.number) {
                 return Err(BookError::FoodTwice(food.number));
+            }
+        }
+        let mut versions = BTreeSet::new();
+        for Version { name, recipe, .. } in &self.versions {
+            if !versions.insert((&recipe.id, name)) {
+                return Err(BookError::VersionTwice(recipe.id.clone(), name.clone()));
             }
         }
         Ok(())

@@ -40,6 +40,10 @@ pub struct StatedCredit {
     pub marks: Vec<Mark>,
     /// Why: "CN label 012345", "product formulation statement of May".
     pub reason: String,
+    /// The line for which it was stated, where the line has another amount
+    /// now: whether the credit still holds is for a person to say.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub stated_for: Option<String>,
 }
 
 /// One step of the arithmetic, applied to the result of the step before.

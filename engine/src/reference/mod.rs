@@ -6,6 +6,7 @@ mod prepare;
 mod recipe;
 mod serving;
 mod sub_recipe;
+mod uses;
 mod week;
 
 pub use origin::{FigureOrigin, PartOrigin};
@@ -14,6 +15,7 @@ pub use recipe::{RecipeAllergen, RecipeStudy, StudyProblem};
 pub use serving::{CARBOHYDRATE_CAUTION, CarbohydrateCount, ServingAmount};
 pub use sub_recipe::SubRecipeProblem;
 pub use sub_recipe::batches as batches_asked;
+pub use uses::{Uses, uses};
 pub use week::{ServiceStudy, SureFinding, WeekStudy};
 
 use crate::allergens::AllergenTerms;

@@ -79,7 +79,8 @@ pub(super) fn named_recipe<'a>(
         .map(Ok)
 }
 
-fn plain(title: &str) -> String {
+/// Words alone, in small letters.
+pub(super) fn plain(title: &str) -> String {
     title
         .split(|c: char| !c.is_alphanumeric())
         .filter(|word| !word.is_empty())

@@ -67,6 +67,14 @@ impl ChangeBounds {
         self.low.is_some_and(|low| low > Decimal::ZERO)
     }
 
+    /// The same change the other way round.
+    pub(super) fn reversed(self) -> Self {
+        Self {
+            low: self.high.map(|high| -high),
+            high: self.low.map(|low| -low),
+        }
+    }
+
     /// Two changes together.
     pub(super) fn plus(self, other: Self) -> Self {
         Self {

@@ -38,7 +38,7 @@ pub use proposal::{
 };
 pub use propose::propose;
 pub use reason::Reason;
-pub use week::{ServiceChange, per_average_meal};
+pub use week::{Reach, ServiceChange, WeekChange, per_average_meal};
 
 use crate::book::Book;
 use crate::recipe::Recipe;

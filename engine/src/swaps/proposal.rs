@@ -2,8 +2,9 @@
 
 use super::measure::ChangeBounds;
 use super::reason::Reason;
+use crate::analysis;
 use crate::components::Component;
-use crate::exact::PartialSum;
+use crate::exact::{Digits, PartialSum, round_half_up};
 use crate::foods::{FoodId, NutrientId};
 use crate::recipe::{Recipe, RecipeLine};
 use rust_decimal::Decimal;
@@ -49,6 +50,16 @@ pub struct NutrientChange {
     pub after: PartialSum,
     /// The change in a serving, in the nutrient's unit, or what bounds it.
     pub change: ChangeBounds,
+}
+
+impl NutrientChange {
+    /// By how much the two sums differ as they are printed; nothing where the
+    /// change is not known.
+    pub fn printed(&self, digits: Digits) -> Option<Decimal> {
+        let exact = self.change.exact()?;
+        let printed = analysis::change(&self.before, &self.after, digits);
+        Some(printed.unwrap_or_else(|| round_half_up(exact, digits)))
+    }
 }
 
 /// The credit of a serving, before and after.

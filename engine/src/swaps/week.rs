@@ -5,9 +5,10 @@ use super::proposal::NutrientChange;
 use crate::book::Book;
 use crate::foods::NutrientId;
 use crate::recipe::{Recipe, RecipeId, WeighedLine};
-use crate::reference::{RecipeStudy, Reference};
-use crate::week::{NutrientAverage, ServedRecipe, Service, Week, WeekError, average};
+use crate::reference::{RecipeStudy, Reference, uses};
+use crate::week::{NutrientAverage, ServedRecipe, Service, Week, WeekError, WeekId, average};
 use serde::Serialize;
+use std::borrow::{Borrow, Cow};
 
 /// The average meal of a service, before and after.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -19,6 +20,76 @@ pub struct ServiceChange {
     pub nutrients: Vec<NutrientChange>,
 }
 
+impl ServiceChange {
+    /// The same change the other way round.
+    pub fn reversed(self) -> Self {
+        let back = |row: NutrientChange| NutrientChange {
+            nutrient: row.nutrient,
+            before: row.after,
+            after: row.before,
+            change: row.change.reversed(),
+        };
+        Self {
+            service: self.service,
+            nutrients: self.nutrients.into_iter().map(back).collect(),
+        }
+    }
+}
+
+/// What a change of a recipe does to one week.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct WeekChange {
+    /// Which week.
+    pub week: WeekId,
+    /// Its title.
+    pub title: String,
+    /// The services that are reached, or why that cannot be said.
+    pub services: Result<Vec<ServiceChange>, WeekError>,
+}
+
+/// The weeks that a recipe reaches, by itself or within other recipes, with
+/// the studies of all that they serve: made once, so that many changes of the
+/// recipe can be tried.
+#[derive(Debug)]
+pub struct Reach<'a, S> {
+    book: &'a Book,
+    weeks: Vec<(&'a Week, Vec<(RecipeId, S)>)>,
+}
+
+impl<'a, S: Borrow<RecipeStudy>> Reach<'a, S> {
+    /// Finds the weeks; `study` studies a recipe of the book as it stands.
+    pub fn new(book: &'a Book, id: &RecipeId, mut study: impl FnMut(&'a Recipe) -> S) -> Self {
+        let weeks = uses(book, id).weeks;
+        let weeks = weeks.iter().filter_map(|week| book.week(week));
+        let mut studied = |week: &'a Week| {
+            let recipes = week.recipes().into_iter();
+            let recipes = recipes.filter_map(|name| Some((book.recipe(&name)?, name)));
+            let studies = recipes.map(|(recipe, name)| (name, study(recipe)));
+            (week, studies.collect())
+        };
+        Self {
+            book,
+            weeks: weeks.map(&mut studied).collect(),
+        }
+    }
+
+    /// What these weeks would be with `changed` in place of the recipe of its
+    /// name.
+    pub fn with(
+        &self,
+        reference: &Reference,
+        changed: &Recipe,
+        nutrients: &[NutrientId],
+    ) -> Vec<WeekChange> {
+        let change = |(week, studies): &(&Week, Vec<(RecipeId, S)>)| WeekChange {
+            week: week.id.clone(),
+            title: week.title.clone(),
+            services: per_average_meal(reference, self.book, week, studies, changed, nutrients),
+        };
+        self.weeks.iter().map(change).collect()
+    }
+}
+
 /// What the average meals of a week would be with `changed` in place of the
 /// recipe of its name. `studies` are those of the week's recipes as they
 /// stand; recipes that name others are studied again, for they may name this
@@ -27,34 +98,19 @@ pub struct ServiceChange {
 /// # Errors
 /// When a choice names a recipe that is missing or cannot be analysed, or
 /// planned numbers make no sense.
-pub fn per_average_meal(
+pub fn per_average_meal<S: Borrow<RecipeStudy>>(
     reference: &Reference,
     book: &Book,
     week: &Week,
-    studies: &[(RecipeId, RecipeStudy)],
+    studies: &[(RecipeId, S)],
     changed: &Recipe,
     nutrients: &[NutrientId],
 ) -> Result<Vec<ServiceChange>, WeekError> {
-    let mut with = book.clone();
-    for recipe in &mut with.recipes {
-        if recipe.id == changed.id {
-            recipe.clone_from(changed);
-        }
-    }
-    let mut after = studies.to_vec();
-    for (id, study) in &mut after {
-        let names_others = study.lines.iter().any(|line| line.recipe.is_some());
-        if (*id == changed.id || names_others)
-            && let Some(recipe) = with.recipe(id)
-        {
-            *study = reference.study_recipe(&with, recipe);
-        }
-    }
+    let after = studies_with(reference, book, studies, changed);
     let moved = |id: &RecipeId, nutrient| {
-        let of = |studies: &'_ [(RecipeId, RecipeStudy)]| {
-            studies.iter().position(|(name, _)| name == id)
-        };
-        let (was, is) = (&studies[of(studies)?].1, &after[of(&after)?].1);
+        // The second list has the names of the first, in its order.
+        let at = studies.iter().position(|(name, _)| name == id)?;
+        let (was, is) = (studies[at].1.borrow(), &*after[at].1);
         Some(per_serving(reference, was, is, nutrient))
     };
     let mut changes = Vec::new();
@@ -86,6 +142,31 @@ pub fn per_average_meal(
         });
     }
     Ok(changes)
+}
+
+/// The studies with another form of one recipe; those that nothing changes are
+/// taken over.
+fn studies_with<'s, S: Borrow<RecipeStudy>>(
+    reference: &Reference,
+    book: &Book,
+    studies: &'s [(RecipeId, S)],
+    changed: &Recipe,
+) -> Vec<(RecipeId, Cow<'s, RecipeStudy>)> {
+    let mut with = book.clone();
+    for recipe in &mut with.recipes {
+        if recipe.id == changed.id {
+            recipe.clone_from(changed);
+        }
+    }
+    let study = |(id, study): &'s (RecipeId, S)| {
+        let was = study.borrow();
+        let names_others = was.lines.iter().any(|line| line.recipe.is_some());
+        let again = *id == changed.id || names_others;
+        let recipe = with.recipe(id).filter(|_| again);
+        let is = recipe.map(|recipe| Cow::Owned(reference.study_recipe(&with, recipe)));
+        (id.clone(), is.unwrap_or(Cow::Borrowed(was)))
+    };
+    studies.iter().map(study).collect()
 }
 
 /// How a serving of a recipe moves: what is the same before and after says
@@ -126,10 +207,10 @@ fn only_in<'p>(parts: &'p [WeighedLine], others: &[WeighedLine]) -> Vec<&'p Weig
 }
 
 /// Analyses sorted by name, as averages want them.
-fn served(studies: &[(RecipeId, RecipeStudy)]) -> Vec<ServedRecipe<'_>> {
+fn served<S: Borrow<RecipeStudy>>(studies: &[(RecipeId, S)]) -> Vec<ServedRecipe<'_>> {
     let mut served: Vec<ServedRecipe<'_>> = studies
         .iter()
-        .filter_map(|(id, study)| Some((id, study.analysis.as_ref().ok()?)))
+        .filter_map(|(id, study)| Some((id, study.borrow().analysis.as_ref().ok()?)))
         .collect();
     served.sort_by_key(|(id, _)| *id);
     served

@@ -63,3 +63,4 @@ frame-left-out = Kept in the book, but not in use until it is mended:
 frame-own-dietary = Own limits on the average meal
 frame-own-patterns = Own amounts of components
 frame-own-week-rules = Own shares, options and product limits
+frame-history-cut = The { $cut } oldest steps did not fit into this browser’s storage when the page was last closed. Undo goes back { $left } steps from here.

@@ -69,3 +69,4 @@ problem-book-newer = the book has version { $version }, this page reads up to { 
 problem-recipe-twice = two recipes have the name “{ $id }”: rename one of them
 problem-week-twice = two weeks have the name “{ $id }”: rename one of them
 problem-food-twice = two of the office’s foods have the number { $number }: give one of them another
+problem-version-twice = two versions of the recipe “{ $id }” have the name “{ $name }”: rename one of them

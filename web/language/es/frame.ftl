@@ -63,3 +63,4 @@ frame-left-out = Se conserva en el libro, pero no se usa hasta que se corrija:
 frame-own-dietary = Límites propios de la comida promedio
 frame-own-patterns = Cantidades propias de componentes
 frame-own-week-rules = Proporciones, opciones y límites de productos propios
+frame-history-cut = Los { $cut } pasos más antiguos no cupieron en el almacenamiento de este navegador cuando se cerró la página. Deshacer retrocede { $left } pasos desde aquí.

@@ -69,3 +69,4 @@ problem-book-newer = el libro tiene la versión { $version } y esta página lee 
 problem-recipe-twice = dos recetas tienen el nombre «{ $id }»: cambie el nombre de una
 problem-week-twice = dos semanas tienen el nombre «{ $id }»: cambie el nombre de una
 problem-food-twice = dos alimentos de la oficina tienen el número { $number }: dé otro a uno de ellos
+problem-version-twice = dos versiones de la receta «{ $id }» tienen el nombre «{ $name }»: cambie el nombre de una de ellas

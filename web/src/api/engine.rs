@@ -9,10 +9,12 @@ use engine::book::Book;
 use engine::label::{PanelOptions, nutrition_facts};
 use engine::recipe::{Recipe, RecipeLine, read_lines};
 use engine::reference::{RecipeStudy, Reference, WeekStudy};
+use engine::swaps::SwapIndex;
 use engine::week::WeekId;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use std::borrow::Cow;
+use std::cell::OnceCell;
 use wasm_bindgen::prelude::*;
 
 /// The engine with its tables.
@@ -20,6 +22,7 @@ use wasm_bindgen::prelude::*;
 #[derive(Debug)]
 pub struct Engine {
     pub(super) reference: Reference,
+    pub(super) swap_index: OnceCell<SwapIndex>,
 }
 
 #[wasm_bindgen]
@@ -36,7 +39,10 @@ impl Engine {
             let remedy = "fetch data/sr28.foods.bin again, of the same version as the program";
             ApiError::new(ErrorKind::Tables, "foodsAsset", error, remedy)
         })?;
-        Ok(Self { reference })
+        Ok(Self {
+            reference,
+            swap_index: OnceCell::new(),
+        })
     }
 
     /// At most `limit` foods for what is being typed, best first. The last
@@ -154,7 +160,7 @@ impl Engine {
     }
 
     /// The tables with what a book brings of its own.
-    fn for_book(&self, book: &Book) -> Result<Cow<'_, Reference>, ApiError> {
+    pub(super) fn for_book(&self, book: &Book) -> Result<Cow<'_, Reference>, ApiError> {
         let unusable = |error: &dyn std::fmt::Display| {
             let remedy = "mend what is named, or take it out of the book";
             ApiError::new(ErrorKind::Book, "book", error, remedy)

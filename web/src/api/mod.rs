@@ -18,6 +18,7 @@ mod error;
 mod forms;
 mod line_form;
 mod recipe_form;
+mod swaps;
 mod trade;
 mod week_form;
 

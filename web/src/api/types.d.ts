@@ -339,3 +339,65 @@ export type RecipeSteps = Record<string, unknown>;
 
 /** Everything found out about a week, as the engine keeps it. */
 export type WeekSteps = Record<string, unknown>;
+
+/** What to move. Nutrients are named by their number in the dataset. */
+export type SwapAim =
+  | { kind: "less"; nutrient: number }
+  | { kind: "more"; nutrient: number }
+  | { kind: "lessCost" };
+
+/** For which line, and what is asked of a swap. */
+export interface SwapRequest {
+  /** Index of the line. */
+  line: number;
+  /** A weight of zero counts nothing. */
+  goals: { aim: SwapAim; weight: number }[];
+  options?: {
+    /** How far the calories of a serving may move, both as numbers above zero. */
+    energy: { fall: Decimal; rise: Decimal };
+    credit?: "keep" | "notAsked";
+    /** By what the new amount is found; by the kind of food where nothing is said. */
+    amount?: "volume" | "weight" | "credit";
+    prices?: { food: FoodId; per100G: Decimal }[];
+  };
+  /** Foods that are proposed at most. */
+  limit?: number;
+}
+
+/** A nutrient before and after; null where a bound is not known. */
+export interface SwapNutrient {
+  nutrient: number;
+  before: Amount;
+  after: Amount;
+  change: { low: Decimal | null; high: Decimal | null };
+}
+
+/** A proposal for a line. */
+export interface SwapProposal {
+  change:
+    | { kind: "food" | "half"; food: FoodId; description: string }
+    | { kind: "move"; id: string; words: string };
+  /** What takes the line's place. */
+  lines: { text: string; correction: Correction }[];
+  /** In one serving. */
+  nutrients: SwapNutrient[];
+  credits: { component: string; before: Decimal; after: Decimal; complete: boolean }[];
+  /** Change of a serving's cost; null where a price is missing. */
+  cost: Decimal | null;
+  reasons: string[];
+  /** The average meals of the book's weeks that the recipe reaches. */
+  weeks: {
+    week: string;
+    title: string;
+    services: { meal: string; group: string; nutrients: SwapNutrient[] }[];
+    problem: string | null;
+  }[];
+}
+
+/** All that is proposed for a line, best first. */
+export interface SwapProposals {
+  foods: SwapProposal[];
+  moves: SwapProposal[];
+  /** How many foods that play the part are not proposed, and why. */
+  leftOut: { unknown: number; energy: number; credit: number; allergens: number };
+}

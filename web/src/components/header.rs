@@ -36,7 +36,7 @@ pub fn Header(props: &HeaderProps) -> Html {
     };
     let is_recipe = matches!(
         props.route,
-        Route::Recipes | Route::Recipe(_) | Route::Facts(_)
+        Route::Recipes | Route::Recipe(_) | Route::Swaps(..) | Route::Versions(_) | Route::Facts(_)
     );
     let is_week = matches!(props.route, Route::Weeks | Route::Week(_));
     let is_food = matches!(props.route, Route::Foods | Route::Food(_));

@@ -11,7 +11,8 @@ macro_rules! files {
 macro_rules! views {
     ($folder:literal) => {
         files!($folder: "about", "batch", "claims", "credits", "facts", "find", "foods", "format", "frame",
-            "guide", "help", "line", "named", "problem", "recipe", "rules", "sure", "week")
+            "guide", "help", "line", "named", "problem", "recipe", "rules", "stated", "sure", "swaps", "used",
+            "versions", "week")
     };
 }
 

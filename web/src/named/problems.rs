@@ -252,6 +252,13 @@ pub fn book(problem: &BookError) -> String {
         ),
         BookError::RecipeTwice(id) => say("problem-recipe-twice", &[("id", id.0.as_str().into())]),
         BookError::WeekTwice(id) => say("problem-week-twice", &[("id", id.0.as_str().into())]),
+        BookError::VersionTwice(id, name) => say(
+            "problem-version-twice",
+            &[
+                ("id", id.0.as_str().into()),
+                ("name", name.as_str().into()),
+            ],
+        ),
         BookError::FoodTwice(number) => say("problem-food-twice", &[("number", (*number).into())]),
     }
 }

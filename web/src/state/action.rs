@@ -4,7 +4,7 @@ use super::contents::Saved;
 use engine::components::BeansRole;
 use engine::foods::NutrientId;
 use engine::own_foods::{OwnFood, OwnMeasure};
-use engine::recipe::{Correction, Recipe, RecipeId, ServingSize};
+use engine::recipe::{Correction, Recipe, RecipeId, RecipeLine, ServingSize};
 use engine::units::{Grams, Servings};
 use engine::week::{Date, GradeGroup, MealKind, WeekId};
 use rust_decimal::Decimal;
@@ -28,6 +28,8 @@ pub enum Action {
     Keep(RecipeId),
     /// Go back to a recipe as it was last kept.
     GoBack(RecipeId),
+    /// Change the named versions of a recipe, or go back to one.
+    Version(RecipeId, VersionEdit),
     /// Add a week with this title and these days, all of them empty.
     AddWeek {
         /// Title as printed.
@@ -79,6 +81,30 @@ pub enum RecipeEdit {
         /// All that is set right about it.
         correction: Correction,
     },
+    /// Put other lines in place of one.
+    Swap {
+        /// Index of the line.
+        line: usize,
+        /// What takes its place.
+        lines: Vec<RecipeLine>,
+    },
+}
+
+/// One change of the named versions of a recipe. A name that another version
+/// has already gets a number.
+#[derive(Debug, Clone, PartialEq)]
+pub enum VersionEdit {
+    /// Keep the recipe as it stands.
+    Keep {
+        /// Under this name.
+        name: String,
+        /// Which day it is, where that is known.
+        on: Option<Date>,
+    },
+    /// Take a version out of the book.
+    Remove(String),
+    /// Put a version in the recipe's place.
+    GoBack(String),
 }
 
 /// Where a meal stands in its week.

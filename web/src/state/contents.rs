@@ -1,7 +1,7 @@
 //! The book on the desk, in a form of which old states are cheap to keep.
 
 use super::names::unique_name;
-use engine::book::{BOOK_VERSION, Book};
+use engine::book::{BOOK_VERSION, Book, Version};
 use engine::recipe::{Recipe, RecipeId};
 use engine::week::{Week, WeekId};
 use serde::{Deserialize, Serialize};
@@ -35,7 +35,10 @@ pub struct Contents {
     pub weeks: Vec<Rc<Week>>,
     /// Recipes as they were last kept, where they have changed since.
     pub kept: Vec<Rc<Recipe>>,
-    /// Everything else in the book; its own recipes and weeks are empty.
+    /// Versions of recipes, kept under names.
+    pub versions: Vec<Rc<Version>>,
+    /// Everything else in the book; its own recipes, weeks and versions are
+    /// empty.
     pub rest: Rc<Book>,
 }
 
@@ -44,10 +47,12 @@ impl From<Saved> for Contents {
         let mut rest = saved.book;
         let recipes = std::mem::take(&mut rest.recipes);
         let weeks = std::mem::take(&mut rest.weeks);
+        let versions = std::mem::take(&mut rest.versions);
         Self {
             recipes: recipes.into_iter().map(Rc::new).collect(),
             weeks: weeks.into_iter().map(Rc::new).collect(),
             kept: saved.kept.into_iter().map(Rc::new).collect(),
+            versions: versions.into_iter().map(Rc::new).collect(),
             rest: Rc::new(rest),
         }
     }
@@ -60,6 +65,7 @@ impl Contents {
             version: BOOK_VERSION,
             recipes: self.recipes.iter().map(|r| (**r).clone()).collect(),
             weeks: self.weeks.iter().map(|w| (**w).clone()).collect(),
+            versions: self.versions.iter().map(|v| (**v).clone()).collect(),
             ..(*self.rest).clone()
         }
     }
@@ -85,6 +91,13 @@ impl Contents {
     /// A recipe as it was last kept, if it has changed since.
     pub fn kept(&self, id: &RecipeId) -> Option<&Rc<Recipe>> {
         self.kept.iter().find(|recipe| recipe.id == *id)
+    }
+
+    /// The named versions of a recipe, in the order in which they were kept.
+    pub fn versions_of<'a>(&'a self, id: &'a RecipeId) -> impl Iterator<Item = &'a Rc<Version>> {
+        self.versions
+            .iter()
+            .filter(move |version| version.recipe.id == *id)
     }
 
     /// The name that a new recipe of this title will get.

@@ -1,106 +1,108 @@
 //! The desk: the book, what was there before, and the one function that
 //! changes it.
 
-use super::action::{Action, FoodEdit, OwnTable, RecipeEdit, WeekEdit};
+use super::action::{Action, RecipeEdit};
 use super::contents::{Contents, Saved};
+use super::history::History;
 use super::lines::Aside;
 use super::names::unique_name;
-use super::{office_edit, recipe_edit, week_edit};
+use super::stroke::{Stroke, stroke_of};
+use super::{office_edit, recipe_edit, version_edit, week_edit};
 use engine::recipe::{Recipe, RecipeId};
 use engine::week::{Day, Week, WeekId};
 use std::rc::Rc;
-
-/// How many steps can be taken back.
-const MOST_STEPS: usize = 200;
 
 /// The book and its history.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Desk {
     /// The book as it stands.
     pub contents: Contents,
-    past: Vec<Contents>,
-    future: Vec<Contents>,
-    /// What the last change was typed into; typing on there is the same step.
-    stroke: Option<Stroke>,
+    history: History,
+    /// What the last change was typed into, and the book before that: typing
+    /// on there is the same step.
+    stroke: Option<(Stroke, Contents)>,
     aside: Vec<Aside>,
-}
-
-/// A place into which one types letter by letter.
-#[derive(Debug, Clone, PartialEq, Eq)]
-enum Stroke {
-    Office,
-    Field(RecipeId, &'static str),
-    Line {
-        recipe: RecipeId,
-        line: usize,
-        lines: usize,
-    },
-    WeekField(WeekId, String),
-    FoodField(u32, String),
-    Table(OwnTable),
 }
 
 impl Desk {
     /// A desk with a book on it and no history.
     pub fn new(saved: Saved) -> Self {
+        Self::with_history(saved, History::default())
+    }
+
+    /// A desk with a book on it, and the steps around it.
+    pub fn with_history(saved: Saved, history: History) -> Self {
         Self {
             contents: saved.into(),
-            past: Vec::new(),
-            future: Vec::new(),
+            history,
             stroke: None,
             aside: Vec::new(),
         }
     }
 
+    /// The steps that can be taken back, and those that can be done again.
+    pub fn history(&self) -> &History {
+        &self.history
+    }
+
     /// Whether there is a step to take back.
     pub fn can_undo(&self) -> bool {
-        !self.past.is_empty()
+        self.history.can_go_back()
     }
 
     /// Whether there is a step to do again.
     pub fn can_redo(&self) -> bool {
-        !self.future.is_empty()
+        self.history.can_go_on()
     }
 
     /// The desk after one action.
     pub fn reduce(&self, action: Action) -> Self {
         let mut next = self.clone();
         match action {
-            Action::Undo => next.step_back(),
-            Action::Redo => next.step_forward(),
+            Action::Undo => {
+                let before = next.history.back(&self.contents);
+                next.show(before);
+            }
+            Action::Redo => {
+                let after = next.history.on(&self.contents);
+                next.show(after);
+            }
             action => {
-                let stroke = self.stroke_of(&action);
+                let stroke = stroke_of(&self.contents, &action);
                 next.apply(action);
                 if next.contents == self.contents {
                     return self.clone();
                 }
-                let typing_on = stroke.is_some() && stroke == self.stroke;
-                if !typing_on {
-                    next.past.push(self.contents.clone());
-                    if next.past.len() > MOST_STEPS {
-                        next.past.remove(0);
-                    }
-                }
-                next.future.clear();
-                next.stroke = stroke;
+                next.note(&self.contents, stroke);
             }
         }
         next
     }
 
-    fn step_back(&mut self) {
-        if let Some(before) = self.past.pop() {
-            self.future
-                .push(std::mem::replace(&mut self.contents, before));
+    /// Shows another state of the book, if there is one.
+    fn show(&mut self, state: Option<Contents>) {
+        if let Some(state) = state {
+            self.contents = state;
         }
         self.stroke = None;
     }
 
-    fn step_forward(&mut self) {
-        if let Some(after) = self.future.pop() {
-            self.past.push(std::mem::replace(&mut self.contents, after));
-        }
-        self.stroke = None;
+    /// Notes the change from `before`; it belongs to the last step where one
+    /// types on.
+    fn note(&mut self, before: &Contents, stroke: Option<Stroke>) {
+        let begun = self.stroke.take();
+        let typed_on = begun.filter(|(place, _)| Some(place) == stroke.as_ref());
+        let from = match typed_on {
+            Some((_, from)) => {
+                self.history.note_further(&from, &self.contents);
+                from
+            }
+            None => {
+                self.history.note(before, &self.contents);
+                before.clone()
+            }
+        };
+        self.stroke = stroke.map(|stroke| (stroke, from));
     }
 
     fn apply(&mut self, action: Action) {
@@ -116,7 +118,9 @@ impl Desk {
             Action::RemoveRecipe(id) => {
                 contents.recipes.retain(|recipe| recipe.id != id);
                 contents.kept.retain(|recipe| recipe.id != id);
+                contents.versions.retain(|version| version.recipe.id != id);
             }
+            Action::Version(id, edit) => version_edit::apply(contents, &id, edit),
             Action::Recipe(id, edit) => self.edit_recipe(&id, edit),
             Action::Keep(id) => contents.kept.retain(|recipe| recipe.id != id),
             Action::GoBack(id) => contents.go_back(&id),
@@ -153,75 +157,6 @@ impl Desk {
         let after = Rc::clone(place);
         self.contents.compare_with_kept(&before, &after);
     }
-
-    /// Where an action types, if it types.
-    fn stroke_of(&self, action: &Action) -> Option<Stroke> {
-        match action {
-            Action::Office(_) => Some(Stroke::Office),
-            Action::Recipe(id, edit) => self.recipe_stroke(id, edit),
-            Action::Week(id, edit) => {
-                week_stroke(edit).map(|field| Stroke::WeekField(id.clone(), field))
-            }
-            Action::Food(number, edit) => {
-                food_stroke(edit).map(|field| Stroke::FoodField(*number, field))
-            }
-            Action::OwnRules(table, _) => Some(Stroke::Table(*table)),
-            _ => None,
-        }
-    }
-
-    fn recipe_stroke(&self, id: &RecipeId, edit: &RecipeEdit) -> Option<Stroke> {
-        let field = match edit {
-            RecipeEdit::Title(_) => "title",
-            RecipeEdit::ServingWords(_) => "serving",
-            RecipeEdit::Servings(_) => "servings",
-            RecipeEdit::Method(_) => "method",
-            RecipeEdit::Lines(text) => {
-                let old = &self.contents.recipe(id)?.lines;
-                let lines = text.split('\n').count();
-                let line = text
-                    .split('\n')
-                    .zip(old)
-                    .take_while(|(new, old)| *new == old.text)
-                    .count();
-                return Some(Stroke::Line {
-                    recipe: id.clone(),
-                    line,
-                    lines,
-                });
-            }
-            RecipeEdit::FinishedWeight(_) => "finished weight",
-            RecipeEdit::ServingSize(_) | RecipeEdit::Beans(_) | RecipeEdit::Correct { .. } => {
-                return None;
-            }
-        };
-        Some(Stroke::Field(id.clone(), field))
-    }
-}
-
-fn week_stroke(edit: &WeekEdit) -> Option<String> {
-    match edit {
-        WeekEdit::Title(_) => Some("title".to_owned()),
-        WeekEdit::PlannedMeals(at, _) => Some(format!("meals {at:?}")),
-        WeekEdit::OfferTitle(at, _) => Some(format!("offer {at:?}")),
-        WeekEdit::Take(at, _) => Some(format!("take {at:?}")),
-        WeekEdit::Planned(at, _) => Some(format!("planned {at:?}")),
-        _ => None,
-    }
-}
-
-fn food_stroke(edit: &FoodEdit) -> Option<String> {
-    match edit {
-        FoodEdit::Description(_) => Some("description".to_owned()),
-        FoodEdit::Ingredients(_) => Some("ingredients".to_owned()),
-        FoodEdit::Reference(_) => Some("reference".to_owned()),
-        FoodEdit::Weight(_) => Some("weight".to_owned()),
-        FoodEdit::Printed(nutrient, _) | FoodEdit::Amount(nutrient, _) => {
-            Some(format!("nutrient {}", nutrient.0))
-        }
-        FoodEdit::Measure(index, _) => Some(format!("measure {index}")),
-        FoodEdit::AddMeasure | FoodEdit::RemoveMeasure(_) => None,
-    }
 }
 
 impl Contents {
@@ -253,6 +188,15 @@ impl Contents {
             *place = kept;
         }
         self.kept.retain(|recipe| recipe.id != *id);
+    }
+
+    /// Puts another form of a recipe in its place.
+    pub(super) fn put_in_place(&mut self, form: Rc<Recipe>) {
+        let mut recipes = self.recipes.iter_mut();
+        if let Some(place) = recipes.find(|recipe| recipe.id == form.id) {
+            let before = std::mem::replace(place, Rc::clone(&form));
+            self.compare_with_kept(&before, &form);
+        }
     }
 
     /// Remembers the kept form of a recipe at its first change, and forgets it

@@ -6,6 +6,7 @@
 //! does not. A weight belongs to the whole line. What leaves a line is put
 //! aside and comes back when the words do: a slip of the finger costs nothing.
 
+use engine::components::StatedCredit;
 use engine::recipe::{CookedAs, Correction, Recipe, RecipeId, RecipeLine, read_line};
 
 /// How many corrections are remembered.
@@ -23,16 +24,30 @@ fn words(text: &str) -> String {
     read_line(text).food_words.to_lowercase()
 }
 
-/// What of a correction holds for any amount of the same food.
-fn for_any_amount(correction: &Correction) -> Correction {
+/// What of a line's correction holds where it states another amount of the same
+/// food. A stated credit is kept, with the line that it was stated for.
+fn for_other_amount(line: &RecipeLine, text: &str) -> Correction {
+    let correction = &line.correction;
+    let stated = |credit: &StatedCredit| {
+        let first = credit.stated_for.as_deref().unwrap_or(&line.text);
+        StatedCredit {
+            stated_for: (!same_amount(first, text)).then(|| first.to_owned()),
+            ..credit.clone()
+        }
+    };
     Correction {
         weight: None,
         cooked: correction.cooked.as_ref().map(|cooked| CookedAs {
             weight: None,
             ..cooked.clone()
         }),
+        credits: correction.credits.iter().map(stated).collect(),
         ..correction.clone()
     }
+}
+
+fn same_amount(one: &str, other: &str) -> bool {
+    read_line(one).amount == read_line(other).amount
 }
 
 fn is_corrected(line: &RecipeLine) -> bool {
@@ -63,6 +78,22 @@ pub(super) fn rewrite(recipe: &mut Recipe, text: &str, aside: &mut Vec<Aside>) {
         .zip(texts)
         .map(|(found, text)| found.unwrap_or_else(|| remembered(aside, &recipe.id, text)))
         .collect();
+}
+
+/// Puts other lines in place of one; what was set right about that is put
+/// aside.
+pub(super) fn swap(
+    recipe: &mut Recipe,
+    line: usize,
+    lines: Vec<RecipeLine>,
+    aside: &mut Vec<Aside>,
+) {
+    if line < recipe.lines.len() {
+        let gone: Vec<RecipeLine> = recipe.lines.splice(line..=line, lines).collect();
+        for line in gone {
+            put_aside(aside, &recipe.id, line);
+        }
+    }
 }
 
 /// Lines before and after the place where something changed.
@@ -110,7 +141,7 @@ fn take_reworded(old: &mut [Option<RecipeLine>], new: &mut [Option<RecipeLine>],
         // The old line is not used up: its weight may still be put aside.
         *place = found.map(|line| RecipeLine {
             text: (*text).to_owned(),
-            correction: for_any_amount(&line.correction),
+            correction: for_other_amount(line, text),
         });
     }
 }
@@ -146,7 +177,7 @@ fn remembered(aside: &[Aside], recipe: &RecipeId, text: &str) -> RecipeLine {
                 .rev()
                 .filter(mine)
                 .find(|other| !wanted.is_empty() && words(&other.line.text) == wanted)
-                .map(|found| for_any_amount(&found.line.correction))
+                .map(|found| for_other_amount(&found.line, text))
                 .unwrap_or_default()
         }
     };

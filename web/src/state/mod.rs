@@ -5,16 +5,25 @@
 mod action;
 mod contents;
 mod desk;
+mod history;
 mod lines;
 mod names;
 mod office_edit;
 #[cfg(test)]
 mod office_tests;
 mod recipe_edit;
+mod steps;
+mod stroke;
 #[cfg(test)]
 mod tests;
+mod version_edit;
+#[cfg(test)]
+mod version_tests;
 mod week_edit;
 
-pub use action::{Action, ChoiceAt, FoodEdit, MealAt, OfferAt, OwnTable, RecipeEdit, WeekEdit};
+pub use action::{
+    Action, ChoiceAt, FoodEdit, MealAt, OfferAt, OwnTable, RecipeEdit, VersionEdit, WeekEdit,
+};
 pub use contents::{Contents, Saved};
 pub use desk::Desk;
+pub use history::History;

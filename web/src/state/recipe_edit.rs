@@ -1,7 +1,7 @@
 //! Changes of one recipe.
 
 use super::action::RecipeEdit;
-use super::lines::{Aside, rewrite};
+use super::lines::{Aside, rewrite, swap};
 use engine::recipe::Recipe;
 
 /// Applies one change.
@@ -20,5 +20,6 @@ pub(super) fn apply(recipe: &mut Recipe, edit: RecipeEdit, aside: &mut Vec<Aside
                 line.correction = correction;
             }
         }
+        RecipeEdit::Swap { line, lines } => swap(recipe, line, lines, aside),
     }
 }

@@ -1,6 +1,7 @@
 //! Which line carries how much of a nutrient: a table whose shares are also
 //! drawn as bars.
 
+use super::swaps::SwapWay;
 use super::words;
 use crate::components::{Bar, Select};
 use crate::format;
@@ -79,7 +80,10 @@ fn row(
     html! {
         <tr>
             <th scope="row">
-                { text }
+                { text.clone() }
+                { " " }
+                <SwapWay recipe={props.recipe.id.clone()} line={part.line}
+                    text={text.unwrap_or_default()} />
                 if let Some(share) = &share { <Bar percent={share.clone()} /> }
             </th>
             <td class="number">

@@ -6,9 +6,11 @@
 //! the same row.
 
 use super::correction::CorrectionPanel;
-use super::reading::{Reading, reading_of};
+use super::reading::{Level, Reading, reading_of};
+use super::swaps::{SwapWay, SwapsPanel};
 use super::{Edit, words};
-use crate::page::{focus, use_page};
+use crate::page::{focus, go, use_page};
+use crate::route::Route;
 use crate::state::RecipeEdit;
 use crate::tables::StudiedRecipe;
 use engine::recipe::Recipe;
@@ -29,11 +31,18 @@ pub struct LinesProps {
     pub open: Option<usize>,
     /// Opens the reading of a line, or closes it.
     pub set_open: Callback<Option<usize>>,
+    /// The line for which it is asked what else could go there.
+    pub swaps: Option<usize>,
 }
 
 /// Id of a line's reading in the document.
 pub fn reading_id(line: usize) -> String {
     format!("reading-{line}")
+}
+
+/// Id of the way from a line to what else could go there.
+fn swap_way_id(line: usize) -> String {
+    format!("swap-way-{line}")
 }
 
 const FIELD: &str = "ingredients";
@@ -55,6 +64,9 @@ pub fn Lines(props: &LinesProps) -> Html {
             let field = event.target_unchecked_into::<HtmlTextAreaElement>();
             in_hand.set(line_of_caret(&field));
             props.set_open.emit(None);
+            if props.swaps.is_some() {
+                go(&Route::Recipe(props.recipe.id.clone()));
+            }
             props.edit.emit(RecipeEdit::Lines(field.value()));
         })
     };
@@ -76,7 +88,14 @@ pub fn Lines(props: &LinesProps) -> Html {
                 <div class="line-copy" aria-hidden="true">{ &lines[line].text }{ "\u{200b}" }</div>
                 <div class="line-reading" role="listitem">
                     if let Some(reading) = reading {
-                        { button(props, reading, line, tab_stop == Some(line), &readings) }
+                        { button(props, reading, line, tab_stop == Some(line), &readings, &in_hand) }
+                        if reading.level != Level::Aside {
+                            <SwapWay id={swap_way_id(line)} recipe={props.recipe.id.clone()} {line}
+                                text={lines[line].text.clone()} is_tab_stop={tab_stop == Some(line)} />
+                        }
+                    }
+                    if props.swaps == Some(line) {
+                        <SwapsPanel recipe={props.recipe.clone()} {line} close={closing_swaps(props, line)} />
                     }
                     if props.open == Some(line) {
                         <CorrectionPanel recipe={props.recipe.clone()} study={props.study.clone()}
@@ -141,12 +160,22 @@ fn closing(props: &LinesProps, line: usize) -> Callback<()> {
     })
 }
 
+/// The panel is part of the address, which leads to the card alone again.
+fn closing_swaps(props: &LinesProps, line: usize) -> Callback<()> {
+    let route = Route::Recipe(props.recipe.id.clone());
+    Callback::from(move |()| {
+        go(&route);
+        focus(&swap_way_id(line));
+    })
+}
+
 fn button(
     props: &LinesProps,
     reading: &Reading,
     line: usize,
     is_tab_stop: bool,
     readings: &[Option<Reading>],
+    in_hand: &UseStateHandle<usize>,
 ) -> Html {
     let is_open = props.open == Some(line);
     let onclick = {
@@ -162,6 +191,11 @@ fn button(
         }
     };
     let (above, below) = (neighbour(false), neighbour(true));
+    // The keyboard goes on from here to what else could go in this line.
+    let onfocus = {
+        let in_hand = in_hand.clone();
+        Callback::from(move |_: FocusEvent| in_hand.set(line))
+    };
     let onkeydown = Callback::from(move |event: KeyboardEvent| {
         let target = match event.key().as_str() {
             "ArrowUp" => above,
@@ -178,7 +212,7 @@ fn button(
             class={classes!("reading", reading.level.class())}
             tabindex={if is_tab_stop { "0" } else { "-1" }}
             title={format!("{}\n{}", reading.food, reading.how)}
-            aria-expanded={is_open.to_string()} {onclick} {onkeydown}>
+            aria-expanded={is_open.to_string()} {onclick} {onkeydown} {onfocus}>
             { reading.level.mark() }
             <span class="for-readers">{ words::line(line + 1) }</span>
             <span class="reading-food" data-test="reading-food">{ &reading.food }</span>

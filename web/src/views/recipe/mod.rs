@@ -17,12 +17,16 @@ mod safety;
 mod settle;
 mod sheet;
 mod sure;
+mod swaps;
 mod treat;
+mod used;
+mod versions;
 mod within;
 mod words;
 
 pub use index::{RecipeIndex, find};
 pub use phrases::sentence;
+pub use versions::VersionsView;
 
 use crate::page::{Page, focus_and_mark, go, use_page, use_title};
 use crate::route::Route;
@@ -44,6 +48,7 @@ use settle::Settle;
 use sheet::RecipeSheet;
 use std::rc::Rc;
 use sure::{Carbohydrate, OriginSlip, use_amounts};
+use used::Used;
 use web_sys::HtmlTextAreaElement;
 use within::Within;
 use yew::prelude::*;
@@ -75,6 +80,9 @@ pub fn not_in_book(id: &RecipeId) -> Html {
 pub struct RecipeViewProps {
     /// The recipe.
     pub id: RecipeId,
+    /// The line for which it is asked what else could go there.
+    #[prop_or_default]
+    pub swaps: Option<usize>,
 }
 
 /// The view of one recipe.
@@ -82,7 +90,7 @@ pub struct RecipeViewProps {
 pub fn RecipeView(props: &RecipeViewProps) -> Html {
     let page = use_page();
     match page.contents().recipe(&props.id) {
-        Some(recipe) => html! { <Card recipe={recipe.clone()} /> },
+        Some(recipe) => html! { <Card recipe={recipe.clone()} swaps={props.swaps} /> },
         None => not_in_book(&props.id),
     }
 }
@@ -90,6 +98,7 @@ pub fn RecipeView(props: &RecipeViewProps) -> Html {
 #[derive(Clone, PartialEq, Properties)]
 struct CardOf {
     recipe: Rc<Recipe>,
+    swaps: Option<usize>,
 }
 
 /// The card of a recipe of the book, and its figures.
@@ -157,7 +166,7 @@ fn Card(props: &CardOf) -> Html {
                     <Head ..card.clone() />
                     <Batch ..card.clone() />
                     <Lines recipe={recipe.clone()} study={study.clone()} edit={edit.clone()}
-                        open={*open} set_open={set_open.clone()} />
+                        open={*open} set_open={set_open.clone()} swaps={props.swaps} />
                     <Settle recipe={recipe.clone()} study={study.clone()} {set_open} />
                     <Within ..card.clone() />
                     { method(recipe, &edit) }
@@ -174,6 +183,7 @@ fn Card(props: &CardOf) -> Html {
                 </div>
                 <div class="below">
                     <Credits ..card.clone() />
+                    <Used recipe={recipe.clone()} />
                     <Nutrients study={study.clone()} {amounts} on_choose={choose}
                         on_open={on_open.clone()} />
                 </div>
@@ -233,6 +243,9 @@ fn ways(page: &Page, recipe: &Rc<Recipe>) -> Html {
             <button type="button" id="print" onclick={Callback::from(|_| {
                 drop(gloo::utils::window().print());
             })}>{ words::PRINT }</button>
+            <a class="button" id="to-versions" href={Route::Versions(recipe.id.clone()).fragment()}>
+                { versions::WAY }
+            </a>
             <button type="button" id="copy-recipe" onclick={copy}>{ words::COPY }</button>
             <button type="button" id="remove-recipe" onclick={remove}>{ words::REMOVE }</button>
         </div>

@@ -17,13 +17,15 @@ pub struct CreditedLineProps {
     pub card: CardProps,
     /// What the line credits. A line that names another recipe has several.
     pub credit: LineCredit,
+    /// Its number among all that are shown.
+    pub number: usize,
 }
 
 /// The line, folded up.
 #[component]
 pub fn CreditedLine(props: &CreditedLineProps) -> Html {
     let page = use_page();
-    let CreditedLineProps { card, credit } = props;
+    let CreditedLineProps { card, credit, .. } = props;
     let Some(credits) = &card.study.credits else {
         return Html::default();
     };
@@ -51,7 +53,7 @@ pub fn CreditedLine(props: &CreditedLineProps) -> Html {
                 }
                 if let Some(rule) = &credit.rule { <p class="note">{ words::rule(rule) }</p> }
             }
-            <StateIt card={card.clone()} line={credit.line} toward={toward(credit)} />
+            <StateIt card={card.clone()} line={credit.line} toward={toward(credit)} form={props.number} />
         </details>
     }
 }

@@ -49,7 +49,7 @@ pub fn Credits(props: &CardProps) -> Html {
                 <summary>{ words::LINES }</summary>
                 <p class="hint">{ words::LINES_HINT }</p>
                 { for credits.lines.iter().enumerate().map(|(index, credit)| html! {
-                    <CreditedLine key={index} card={props.clone()} credit={credit.clone()} />
+                    <CreditedLine key={index} card={props.clone()} credit={credit.clone()} number={index} />
                 }) }
             </details>
         </section>
@@ -101,8 +101,13 @@ fn row(credit: &Credit) -> Html {
     }
 }
 
+/// A component's name.
+pub fn component_name(component: Component) -> String {
+    words::component(component)
+}
+
 /// What counts: "2 oz eq", "at least 1/2 cup".
-fn credited(credit: &Credit) -> String {
+pub fn credited(credit: &Credit) -> String {
     let amount = words::amount(&format::eighths(credit.credited), &credit.unit);
     match credit.complete {
         true => amount,

@@ -54,6 +54,9 @@ pub fn CreditSheet(props: &CreditSheetProps) -> Html {
                     { words::stated_credit(
                         &format::stated(credit.amount), credit.component, &credit.marks, &credit.reason,
                     ) }
+                    if let Some(line) = &credit.stated_for {
+                        { ", " }{ words::stated_for(line) }
+                    }
                 </p>
             }) }
         </section>

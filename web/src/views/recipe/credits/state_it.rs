@@ -19,6 +19,9 @@ pub struct StateItProps {
     pub line: usize,
     /// The component that is chosen at first.
     pub toward: Component,
+    /// Which of the line's forms this is: a line that names another recipe has
+    /// one for each of that recipe's foods.
+    pub form: usize,
 }
 
 /// What is filled in so far.
@@ -61,6 +64,7 @@ impl Draft {
             amount,
             marks: self.marks.clone(),
             reason: self.reason.trim().to_owned(),
+            stated_for: None,
         })
     }
 }
@@ -93,7 +97,7 @@ pub fn StateIt(props: &StateItProps) -> Html {
             }),
         })
     };
-    let id = |field: &str| format!("credit-{}-{field}", props.line);
+    let id = |field: &str| format!("credit-{}-{}-{field}", props.line, props.form);
     let problem = draft.problem().filter(|_| draft.tried);
     let names: Vec<AttrValue> = Component::ALL
         .map(|one| named::component(one).into())

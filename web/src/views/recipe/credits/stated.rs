@@ -36,6 +36,12 @@ fn item(props: &CardProps, line: usize, index: usize, credit: &StatedCredit) -> 
         let edit = RecipeEdit::Correct { line, correction };
         props.edit.reform(move |_: MouseEvent| edit.clone())
     };
+    let still_holds = {
+        let mut correction = of.correction.clone();
+        correction.credits[index].stated_for = None;
+        let edit = RecipeEdit::Correct { line, correction };
+        props.edit.reform(move |_: MouseEvent| edit.clone())
+    };
     let words = words::stated_credit(
         &format::stated(credit.amount),
         credit.component,
@@ -45,6 +51,12 @@ fn item(props: &CardProps, line: usize, index: usize, credit: &StatedCredit) -> 
     html! {
         <li>
             <strong>{ &of.text }</strong>{ ": " }{ words }{ " " }
+            if let Some(line) = &credit.stated_for {
+                <span class="unknown" data-test="stated-for">{ words::stated_for(line) }</span>{ " " }
+                <button type="button" data-test="still-holds" onclick={still_holds}>
+                    { words::STILL_HOLDS }
+                </button>{ " " }
+            }
             <button type="button" data-test="take-back-credit" onclick={take_back}>
                 { words::TAKE_BACK }
             </button>

@@ -35,6 +35,13 @@ pub const STATE: Say = Say("credits-state");
 pub const NEEDS_AMOUNT: Say = Say("credits-needs-amount");
 pub const NEEDS_REASON: Say = Say("credits-needs-reason");
 
+pub const STILL_HOLDS: Say = Say("stated-still-holds");
+
+/// A credit was stated when its line had another amount.
+pub fn stated_for(line: &str) -> String {
+    say("stated-for-other", &[("line", line.trim().into())])
+}
+
 /// A component; subgroups are vegetables of one kind.
 pub fn component(component: Component) -> String {
     let name = named::component(component).to_string();

@@ -1,0 +1,126 @@
+//! Where a recipe is used: the recipes that are made with it, and the weeks
+//! that serve it, with what has moved there since the card was last kept.
+
+mod words;
+
+use super::swaps::{WEEK_NUTRIENTS, WeekMoves};
+use crate::page::{Page, use_page};
+use crate::route::Route;
+use crate::state::Contents;
+use crate::words::title_or_untitled;
+use engine::recipe::{Recipe, RecipeId};
+use engine::reference::{Uses, uses};
+use engine::swaps::{Reach, ServiceChange, WeekChange};
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// Which recipe.
+#[derive(Clone, PartialEq, Properties)]
+pub struct UsedProps {
+    /// The recipe as it stands.
+    pub recipe: Rc<Recipe>,
+}
+
+/// The section.
+#[component]
+pub fn Used(props: &UsedProps) -> Html {
+    let page = use_page();
+    let recipe = &props.recipe;
+    let found = use_memo(
+        (recipe.id.clone(), page.contents().clone()),
+        |(id, contents)| uses(&contents.book(), id),
+    );
+    let contents = page.contents();
+    let kept = contents.kept(&recipe.id).filter(|kept| *kept != recipe);
+    // What has moved is worked out when it is asked for.
+    let is_open = use_state(|| false);
+    let ontoggle = {
+        let is_open = is_open.clone();
+        Callback::from(move |event: Event| {
+            let details = event.target_unchecked_into::<web_sys::Element>();
+            is_open.set(details.has_attribute("open"));
+        })
+    };
+    let Uses {
+        recipes,
+        further,
+        weeks,
+    } = &*found;
+    html! {
+        <section class="used" aria-labelledby="used" data-test="used">
+            <h2 id="used">{ words::TITLE }</h2>
+            if recipes.is_empty() && weeks.is_empty() {
+                <p class="hint">{ words::NOWHERE }</p>
+            }
+            { list(words::IN_RECIPES, recipes.iter().map(|id| recipe_way(contents, id))) }
+            { list(words::THROUGH_THEM, further.iter().map(|id| recipe_way(contents, id))) }
+            { list(words::IN_WEEKS, weeks.iter().filter_map(|id| {
+                let week = contents.week(id)?;
+                let route = Route::Week(id.clone());
+                Some((route, title_or_untitled(&week.title).to_owned()))
+            })) }
+            if let (Some(kept), false) = (kept, weeks.is_empty()) {
+                <details data-test="moved-since" {ontoggle}>
+                    <summary>{ words::MOVED }</summary>
+                    if *is_open { <Moved recipe={recipe.clone()} kept={kept.clone()} /> }
+                </details>
+            }
+        </section>
+    }
+}
+
+fn recipe_way(contents: &Contents, id: &RecipeId) -> (Route, String) {
+    let recipe = contents.recipe(id);
+    let title = recipe.map_or(id.0.as_str(), |recipe| title_or_untitled(&recipe.title));
+    (Route::Recipe(id.clone()), title.to_owned())
+}
+
+fn list(title: crate::language::Say, ways: impl Iterator<Item = (Route, String)>) -> Html {
+    let ways: Vec<_> = ways.collect();
+    if ways.is_empty() {
+        return Html::default();
+    }
+    html! {<>
+        <h3>{ title }</h3>
+        <ul>{ for ways.into_iter().map(|(route, title)| html! {
+            <li><a href={route.fragment()} data-test="used-in">{ title }</a></li>
+        }) }</ul>
+    </>}
+}
+
+#[derive(Clone, PartialEq, Properties)]
+struct MovedProps {
+    recipe: Rc<Recipe>,
+    kept: Rc<Recipe>,
+}
+
+/// What has moved in each week since the card was last kept.
+#[component]
+fn Moved(props: &MovedProps) -> Html {
+    let page = use_page();
+    let key = (props.clone(), page.contents().clone());
+    let weeks = use_memo(key, |(props, contents)| {
+        Rc::new(since_kept(&page, contents, props))
+    });
+    html! { <WeekMoves weeks={(*weeks).clone()} /> }
+}
+
+/// The averages as they stand are at hand; what they were with the kept form
+/// is worked out, and told the other way round.
+fn since_kept(page: &Page, contents: &Contents, props: &MovedProps) -> Vec<WeekChange> {
+    let book = contents.book();
+    let tables = &page.tables;
+    let reach = Reach::new(&book, &props.recipe.id, |one| {
+        let of_contents = contents.recipe(&one.id).cloned();
+        let one = of_contents.unwrap_or_else(|| Rc::new(one.clone()));
+        tables.study(&one, contents)
+    });
+    let back = |week: WeekChange| WeekChange {
+        services: week
+            .services
+            .map(|services| services.into_iter().map(ServiceChange::reversed).collect()),
+        ..week
+    };
+    let weeks = reach.with(&tables.reference, &props.kept, &WEEK_NUTRIENTS);
+    weeks.into_iter().map(back).collect()
+}
