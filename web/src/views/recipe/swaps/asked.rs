@@ -12,12 +12,13 @@ use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// What can be moved, with its name in tests.
-pub const AIMS: [(&str, Aim); 5] = [
+pub const AIMS: [(&str, Aim); 6] = [
     ("sodium", Aim::Less(NutrientId::SODIUM)),
     ("saturated-fat", Aim::Less(NutrientId::SATURATED_FAT)),
     ("added-sugars", Aim::Less(NutrientId::ADDED_SUGARS)),
     ("calories", Aim::Less(NutrientId::ENERGY)),
     ("fibre", Aim::More(NutrientId::FIBRE)),
+    ("cost", Aim::LessCost),
 ];
 
 /// By what the amount of a new food can be found; nothing leaves it to the kind
@@ -78,6 +79,8 @@ impl Asked {
 pub struct AskedFormProps {
     /// What is asked now.
     pub asked: Asked,
+    /// Whether the office has stated prices.
+    pub has_prices: bool,
     /// Told what is asked from now on.
     pub on_ask: Callback<Asked>,
 }
@@ -121,7 +124,9 @@ pub fn AskedForm(props: &AskedFormProps) -> Html {
             <h2 id="asked">{ words::ASKED }</h2>
             <fieldset>
                 <legend>{ words::GOALS }</legend>
-                <ul>{ for AIMS.iter().enumerate().map(|(at, aim)| goal(props, at, *aim)) }</ul>
+                <ul>{ for AIMS.iter().enumerate()
+                    .filter(|(_, (_, aim))| props.has_prices || *aim != Aim::LessCost)
+                    .map(|(at, aim)| goal(props, at, *aim)) }</ul>
             </fieldset>
             <fieldset>
                 <legend>{ words::BAND }</legend>

@@ -21,7 +21,7 @@ use asked::{Asked, AskedForm};
 use engine::recipe::Recipe;
 use engine::swaps::{LeftOut, Proposal};
 use proposal::ProposalCard;
-use search::{Search, use_search};
+use search::{Search, has_prices, use_search};
 use std::ops::Range;
 use std::rc::Rc;
 use tried::Tried;
@@ -122,7 +122,7 @@ pub fn SwapsPanel(props: &SwapsPanelProps) -> Html {
             <p class="hint">{ words::LEAD }</p>
             <div class="swaps-columns">
                 <div class="swaps-asked">
-                    <AskedForm asked={(*asked).clone()} {on_ask} />
+                    <AskedForm asked={(*asked).clone()} has_prices={has_prices(page.contents())} {on_ask} />
                     <Tried recipe={recipe.clone()} line={*line} proposal={shown.cloned()}
                         weeks={(*tried).and_then(|at| search.weeks.get(at).cloned())}
                         on_take={take.clone()} on_put_back={on_try.reform(|()| None)} />

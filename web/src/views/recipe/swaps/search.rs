@@ -7,9 +7,11 @@ use super::moved::WEEK_NUTRIENTS;
 use crate::page::Page;
 use crate::state::Contents;
 use crate::tables::Tables;
+use engine::production::Kitchen;
 use engine::recipe::Recipe;
 use engine::swaps::{
-    LeftOut, Place, Proposal, Proposals, Reach, SwapProblem, WeekChange, apply, propose,
+    LeftOut, Place, Price, Proposal, Proposals, Reach, SwapOptions, SwapProblem, WeekChange, apply,
+    propose,
 };
 use gloo::timers::future::TimeoutFuture;
 use std::cell::Cell;
@@ -172,8 +174,25 @@ fn proposals(question: &Question) -> Result<Proposals, SwapProblem> {
         study: &study,
         line: *line,
     };
-    let (goals, options) = (asked.goals(), &asked.options);
-    propose(&tables.reference, index, &place, &goals, options, FOODS)
+    let options = SwapOptions {
+        prices: prices(tables, contents),
+        ..asked.options.clone()
+    };
+    let goals = asked.goals();
+    propose(&tables.reference, index, &place, &goals, &options, FOODS)
+}
+
+/// What the office pays for foods, by its packs.
+fn prices(tables: &Tables, contents: &Contents) -> Vec<Price> {
+    let nothing_cooked = std::iter::empty();
+    let production = &contents.rest.production;
+    Kitchen::new(&tables.reference, production, nothing_cooked).swap_prices()
+}
+
+/// Whether the office has stated what a pack costs.
+pub fn has_prices(contents: &Contents) -> bool {
+    let mut packs = contents.rest.production.packs.iter();
+    packs.any(|pack| pack.price.is_some())
 }
 
 /// One proposal after the other, and a key may be handled between any two.
