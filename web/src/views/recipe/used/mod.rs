@@ -57,7 +57,7 @@ pub fn Used(props: &UsedProps) -> Html {
             { list(words::IN_WEEKS, weeks.iter().filter_map(|id| {
                 let week = contents.week(id)?;
                 let route = Route::Week(id.clone());
-                Some((route, title_or_untitled(&week.title).to_owned()))
+                Some((route, title_or_untitled(&week.title)))
             })) }
             if let (Some(kept), false) = (kept, weeks.is_empty()) {
                 <details data-test="moved-since" {ontoggle}>
@@ -71,8 +71,8 @@ pub fn Used(props: &UsedProps) -> Html {
 
 fn recipe_way(contents: &Contents, id: &RecipeId) -> (Route, String) {
     let recipe = contents.recipe(id);
-    let title = recipe.map_or(id.0.as_str(), |recipe| title_or_untitled(&recipe.title));
-    (Route::Recipe(id.clone()), title.to_owned())
+    let title = recipe.map_or_else(|| id.0.clone(), |recipe| title_or_untitled(&recipe.title));
+    (Route::Recipe(id.clone()), title)
 }
 
 fn list(title: crate::language::Say, ways: impl Iterator<Item = (Route, String)>) -> Html {

@@ -58,7 +58,7 @@ fn Versions(props: &VersionsProps) -> Html {
     let chosen = use_state(|| [None::<AttrValue>, None]);
     let recipe = &props.recipe;
     let title = title_or_untitled(&recipe.title);
-    use_title(&words::title_of(title));
+    use_title(&words::title_of(&title));
     let forms = forms(&page, recipe);
     let at = |side: usize, other: usize| {
         let named = chosen[side].as_ref();
@@ -94,10 +94,10 @@ fn Versions(props: &VersionsProps) -> Html {
         <div class="versions">
             <p class="back">
                 <a href={Route::Recipe(recipe.id.clone()).fragment()} data-test="back-to-card">
-                    { words::back_to(title) }
+                    { words::back_to(&title) }
                 </a>
             </p>
-            <h1>{ words::title_of(title) }</h1>
+            <h1>{ words::title_of(&title) }</h1>
             <div class="versions-ways">
                 <p class="lead">{ words::LEAD }</p>
                 <KeepIt recipe={recipe.clone()} />
