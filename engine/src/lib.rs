@@ -26,6 +26,7 @@ pub mod book;
 pub mod claims;
 pub mod components;
 pub mod exact;
+pub mod exchange;
 pub mod findings;
 pub mod foods;
 pub mod kitchen;

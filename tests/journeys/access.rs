@@ -12,12 +12,16 @@ use thirtyfour::prelude::*;
 const AXE: &str = "GRAMWRIGHT_AXE";
 
 /// Addresses of the views, and what each shows once it is there.
-const VIEWS: [(&str, &str); 9] = [
+const VIEWS: [(&str, &str); 12] = [
     ("#/recipes", "[data-test=recipe-row]"),
     ("#/recipe/beef-and-bean-chili", "[data-test=figure-sodium]"),
     (
         "#/recipe/beef-and-bean-chili/facts",
         "[data-test=facts-panel]",
+    ),
+    (
+        "#/recipe/beef-and-bean-chili/families",
+        "[data-test=family-panel]",
     ),
     ("#/weeks", "[data-test=week-link]"),
     (
@@ -27,6 +31,14 @@ const VIEWS: [(&str, &str); 9] = [
     ("#/rules", "[data-test=rule]"),
     ("#/foods", "#find-food"),
     ("#/food/SR28:01001", "[data-test=food-values]"),
+    (
+        "#/week/lunch-2026-11-30/families",
+        "[data-test=family-dish]",
+    ),
+    (
+        "#/week/lunch-2026-11-30/review",
+        "[data-test=review-finding]",
+    ),
     ("#/about", "#office"),
 ];
 
@@ -57,11 +69,8 @@ fn no_obstacles_on_a_phone() {
 }
 
 async fn no_obstacles(visit: &Visit) -> WebDriverResult<()> {
-    let file = env::var_os(AXE)
-        .unwrap_or_else(|| panic!("{AXE} is not set: run the journeys with `cargo xtask test`"));
-    let axe = fs::read_to_string(file).expect("the file of axe-core");
     visit.open("").await?;
-    visit.browser.execute(axe, Vec::new()).await?;
+    bring_rules(visit).await?;
 
     // Two days show all that five do, and the rules look at them in a tenth of the time.
     visit.go("#/week/lunch-2026-11-30").await?;
@@ -95,8 +104,17 @@ async fn no_obstacles(visit: &Visit) -> WebDriverResult<()> {
     Ok(())
 }
 
+/// Brings axe-core's rules into the document that is shown.
+pub async fn bring_rules(visit: &Visit) -> WebDriverResult<()> {
+    let file = env::var_os(AXE)
+        .unwrap_or_else(|| panic!("{AXE} is not set: run the journeys with `cargo xtask test`"));
+    let axe = fs::read_to_string(file).expect("the file of axe-core");
+    visit.browser.execute(axe, Vec::new()).await?;
+    Ok(())
+}
+
 /// What the rules find here, in both colour schemes.
-async fn obstacles(visit: &Visit, place: &str) -> WebDriverResult<Vec<String>> {
+pub async fn obstacles(visit: &Visit, place: &str) -> WebDriverResult<Vec<String>> {
     visit.ask::<()>(UNFOLD, "").await?;
     let mut found = Vec::new();
     for scheme in ["light", "dark"] {

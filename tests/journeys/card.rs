@@ -65,7 +65,7 @@ fn difference(before: &str, now: &str) -> String {
 
 /// Writes over the ingredient line with this number, from 0, as one does by keyboard.
 pub async fn write_over_line(visit: &Visit, number: usize, text: &str) -> WebDriverResult<()> {
-    visit.click("#ingredients").await?;
+    visit.tab_to("#ingredients").await?;
     visit.press(Key::Control + Key::Home).await?;
     for _ in 0..number {
         visit.press(Key::Down).await?;

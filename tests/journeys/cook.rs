@@ -5,6 +5,7 @@ use crate::reckon::line;
 use crate::visit::journey;
 use gramwright_tests::demo;
 use gramwright_tests::sql::CountedIn::Mass;
+use thirtyfour::prelude::*;
 
 /// A recipe of the demo book, and its servings.
 const CHILI: (&str, i128) = ("beef-and-bean-chili", 100);
@@ -20,12 +21,10 @@ fn a_changed_line_moves_the_figures_at_once() {
 
     journey("cook", async |visit| {
         visit.open("").await?;
-        visit
-            .click(&format!(
-                "[data-recipe={}] [data-test=recipe-link]",
-                CHILI.0
-            ))
-            .await?;
+        let link = format!("[data-recipe={}] [data-test=recipe-link]", CHILI.0);
+        visit.tab_to(&link).await?;
+        visit.press(Key::Enter).await?;
+        visit.see_keyboard_on("#content").await?;
         see_figures(visit, "", &beef, servings).await?;
         visit.see("[data-test^=change-]", &[]).await?;
 
@@ -34,10 +33,12 @@ fn a_changed_line_moves_the_figures_at_once() {
         see_changes(visit, &beef, &turkey, servings).await?;
         visit.screenshot("changed").await?;
 
-        visit.click("#undo").await?;
+        visit.tab_back_to("#undo").await?;
+        visit.press(Key::Enter).await?;
         see_figures(visit, "", &beef, servings).await?;
         visit.see("[data-test^=change-]", &[]).await?;
-        visit.click("#redo").await?;
+        visit.tab_to("#redo").await?;
+        visit.press(Key::Enter).await?;
         see_changes(visit, &beef, &turkey, servings).await?;
 
         visit.see("#save-state", &["Saved in this browser"]).await?;
@@ -46,10 +47,13 @@ fn a_changed_line_moves_the_figures_at_once() {
         see_changes(visit, &beef, &turkey, servings).await?;
 
         // What was kept can be gone back to, and a version that is kept is the one compared with.
-        visit.click("#go-back").await?;
+        visit.tab_to("#go-back").await?;
+        visit.press(Key::Enter).await?;
         see_figures(visit, "", &beef, servings).await?;
-        visit.click("#undo").await?;
-        visit.click("#keep").await?;
+        visit.tab_back_to("#undo").await?;
+        visit.press(Key::Enter).await?;
+        visit.tab_to("#keep").await?;
+        visit.press(Key::Enter).await?;
         visit.see("[data-test^=change-]", &[]).await?;
         see_figures(visit, "", &turkey, servings).await
     });

@@ -25,6 +25,8 @@ fn a_facts_panel_is_shown_and_printed_on_one_page() {
             let is_one = matches!(pages[..], [page] if paper.has_size(page));
             assert!(is_one, "{paper:?}: {pages:?}");
             assert!(pdf.has_text(), "{paper:?}");
+            let text = pdf.text();
+            assert!(text.contains("Nutrition Facts"), "{paper:?}: {text}");
         }
         Ok(())
     });

@@ -2,8 +2,9 @@
 //! after changes, and never overwritten when it holds something else than what
 //! this page last read or wrote.
 
-use crate::book_file::{BookFileError, read_saved};
+use crate::book_file::read_saved;
 use crate::state::Saved;
+use engine::exchange::Problem;
 use std::cell::RefCell;
 use web_sys::Storage;
 
@@ -23,7 +24,7 @@ pub enum Found {
         /// The text as found.
         text: String,
         /// Why it cannot be read.
-        why: BookFileError,
+        why: Problem,
     },
     /// The browser lets this page store nothing.
     Refused,

@@ -4,7 +4,6 @@ use super::Visit;
 use std::fmt::Debug;
 use std::fs;
 use std::time::{Duration, Instant};
-use thirtyfour::TypingData;
 use thirtyfour::extensions::query::ElementQueryable;
 use thirtyfour::prelude::*;
 use tokio::time::sleep;
@@ -62,8 +61,7 @@ impl Visit {
     /// When there is no such field in time.
     pub async fn type_over(&self, css: &str, text: &str) -> WebDriverResult<()> {
         self.click(css).await?;
-        self.press(Key::Control + "a").await?;
-        self.press(text).await
+        self.type_over_all(text).await
     }
 
     /// Chooses the option with this name.
@@ -79,15 +77,6 @@ impl Visit {
             .await?
             .click()
             .await
-    }
-
-    /// Presses keys wherever the keyboard is; Control and Shift are held until the end.
-    ///
-    /// # Errors
-    /// When the browser refuses.
-    pub async fn press(&self, keys: impl Into<TypingData>) -> WebDriverResult<()> {
-        let focus = self.browser.active_element().await?;
-        focus.send_keys(keys).await
     }
 
     /// Inserts a text at the caret in one go, as pasting does.
@@ -144,6 +133,20 @@ impl Visit {
         let look = || self.ask::<Vec<String>>(VALUES, css);
         self.wait_until(css, look, |values| values == expected)
             .await?;
+        Ok(())
+    }
+
+    /// Makes sure that nothing is wider than the screen.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    ///
+    /// # Panics
+    /// When the page can be scrolled sideways.
+    pub async fn see_no_sideways_scrolling(&self) -> WebDriverResult<()> {
+        let script = "return document.documentElement.scrollWidth - window.innerWidth;";
+        let over: i64 = self.ask(script, "").await?;
+        assert!(over <= 0, "{over} pixels beyond the screen");
         Ok(())
     }
 

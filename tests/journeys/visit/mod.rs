@@ -2,6 +2,7 @@
 
 mod driver;
 mod hands;
+mod keys;
 mod net_log;
 mod paper;
 
@@ -228,10 +229,19 @@ impl Visit {
     /// # Errors
     /// When the browser refuses.
     pub async fn print(&self, paper: Paper) -> WebDriverResult<Pdf> {
+        self.print_pdf("printed", paper).await
+    }
+
+    /// Prints the page into `target/screenshots/`, named after the journey, `moment` and the paper,
+    /// and returns what was printed.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn print_pdf(&self, moment: &str, paper: Paper) -> WebDriverResult<Pdf> {
         let pdf = self.browser.print_page(paper.parameters()).await?;
-        let path = self.picture_file(&format!("{paper:?}"), "pdf");
-        fs::write(path, &pdf).expect("a file in target/screenshots");
-        Ok(Pdf::new(&pdf))
+        let path = self.picture_file(&format!("{moment}-{paper:?}"), "pdf");
+        fs::write(&path, &pdf).expect("a file in target/screenshots");
+        Ok(Pdf::new(path, &pdf))
     }
 
     /// The console's errors since this was last asked.

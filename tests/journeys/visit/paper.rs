@@ -1,5 +1,7 @@
 //! What the page looks like on paper.
 
+use std::path::PathBuf;
+use std::process::Command;
 use thirtyfour::common::print::{PrintPage, PrintParameters};
 
 /// A size of paper.
@@ -36,23 +38,56 @@ impl Paper {
 
 /// A printed document. The browser writes its page objects as plain text.
 #[derive(Debug)]
-pub struct Pdf(String);
+pub struct Pdf {
+    path: PathBuf,
+    objects: String,
+}
 
 impl Pdf {
-    /// Takes the bytes of a file.
-    pub fn new(bytes: &[u8]) -> Self {
-        Self(String::from_utf8_lossy(bytes).into_owned())
+    /// Takes the bytes of the file at `path`.
+    pub fn new(path: PathBuf, bytes: &[u8]) -> Self {
+        Self {
+            path,
+            objects: String::from_utf8_lossy(bytes).into_owned(),
+        }
+    }
+
+    /// What is written on it, as `pdftotext` reads it; white space counts as one space.
+    ///
+    /// # Panics
+    /// When there is no `pdftotext`, which `cargo xtask test` installs, or it cannot read the file.
+    pub fn text(&self) -> String {
+        self.page_texts().join(" ")
+    }
+
+    /// The same, page by page.
+    ///
+    /// # Panics
+    /// As [`Self::text`].
+    pub fn page_texts(&self) -> Vec<String> {
+        let output = Command::new("pdftotext")
+            .args(["-layout".as_ref(), self.path.as_os_str(), "-".as_ref()])
+            .output()
+            .expect("pdftotext, which `cargo xtask test` installs");
+        let told = String::from_utf8_lossy(&output.stderr);
+        assert!(output.status.success(), "{}: {told}", self.path.display());
+        let text = String::from_utf8_lossy(&output.stdout);
+        // Each page ends with a form feed.
+        let pages = text.trim_end_matches('\u{c}').split('\u{c}');
+        pages
+            .map(|page| page.split_whitespace().collect::<Vec<_>>().join(" "))
+            .collect()
     }
 
     /// The size of each page in whole points.
     pub fn pages(&self) -> Vec<(u32, u32)> {
-        let objects = self.0.split("/Type /Page\n").skip(1);
+        let objects = self.objects.split("/Type /Page\n").skip(1);
         objects.map(media_box).collect()
     }
 
     /// Whether anything is written on it.
     pub fn has_text(&self) -> bool {
-        self.0.contains("/Type /Font")
+        self.objects.contains("/Type /Font")
     }
 }
 

@@ -10,8 +10,9 @@ macro_rules! files {
 
 macro_rules! views {
     ($folder:literal) => {
-        files!($folder: "about", "batch", "claims", "credits", "facts", "find", "foods", "format", "frame",
-            "guide", "help", "line", "named", "problem", "recipe", "rules", "sure", "week")
+        files!($folder: "about", "batch", "claims", "credits", "facts", "files", "find", "foods", "format", "frame",
+            "guide", "help", "line", "named", "parents", "problem", "recipe", "review", "rules", "sure",
+            "trouble", "week")
     };
 }
 

@@ -5,7 +5,7 @@
 mod problems;
 
 pub use problems::{
-    analysis, book, book_file, claim, import, missing, panel, prepare, study, table, week, weigh,
+    analysis, claim, import, missing, panel, prepare, study, table, week, weigh,
     weigh_remedy,
 };
 

@@ -48,10 +48,11 @@ pub const NODE: Packages = Packages {
     usual: Duration::from_secs(40),
 };
 
-/// The browser of the journeys, in the version that the distribution serves.
+/// The browser of the journeys, and what reads its printouts, in the versions that the distribution
+/// serves.
 pub const BROWSER: Packages = Packages {
-    names: &["chromium", "chromium-driver"],
-    programs: &["chromium", "chromedriver"],
+    names: &["chromium", "chromium-driver", "poppler-utils"],
+    programs: &["chromium", "chromedriver", "pdftotext"],
     usual: Duration::from_secs(40),
 };
 

@@ -21,9 +21,12 @@ mod treat;
 mod within;
 mod words;
 
+pub use credits::CreditRecord;
 pub use index::{RecipeIndex, find};
-pub use phrases::sentence;
+pub use phrases::{doubt, sentence};
+pub use reading::{Reading, problem_of, reading_of};
 
+use crate::components::SaveRecipe;
 use crate::page::{Page, focus_and_mark, go, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, RecipeEdit};
@@ -230,11 +233,16 @@ fn ways(page: &Page, recipe: &Rc<Recipe>) -> Html {
             <a class="button main-way" id="to-facts" href={Route::Facts(recipe.id.clone()).fragment()}>
                 { words::TO_FACTS }
             </a>
+            <a class="button" id="to-families"
+                href={Route::RecipeForFamilies(recipe.id.clone()).fragment()}>
+                { crate::views::parents::TO_FAMILIES }
+            </a>
             <button type="button" id="print" onclick={Callback::from(|_| {
                 drop(gloo::utils::window().print());
             })}>{ words::PRINT }</button>
             <button type="button" id="copy-recipe" onclick={copy}>{ words::COPY }</button>
             <button type="button" id="remove-recipe" onclick={remove}>{ words::REMOVE }</button>
+            <SaveRecipe recipe={recipe.clone()} />
         </div>
     }
 }
