@@ -18,7 +18,7 @@ mod office;
 mod offline;
 mod parents;
 mod reckon;
-mod tongue;
 mod review;
+mod tongue;
 mod visit;
 mod week;

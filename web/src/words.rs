@@ -78,7 +78,10 @@ pub fn save_problem(problem: SaveProblem) -> Say {
 
 /// The stored text is no book.
 pub fn unreadable(why: &Problem) -> String {
-    say("frame-unreadable", &[("why", crate::troubles::told(why).into())])
+    say(
+        "frame-unreadable",
+        &[("why", crate::troubles::told(why).into())],
+    )
 }
 
 /// Saves the unreadable text as a file.

@@ -41,7 +41,7 @@ pub fn RecipeForFamilies(props: &RecipeForFamiliesProps) -> Html {
     let page = use_page();
     let recipe = page.contents().recipe(&props.id).cloned();
     let title = recipe.as_ref().map_or("", |recipe| recipe.title.as_str());
-    let title = title_or_untitled(title).to_owned();
+    let title = title_or_untitled(title);
     use_title(&words::document_title(&title));
     let tongues = use_state(default_tongues);
     let Some(recipe) = recipe else {
@@ -79,7 +79,7 @@ pub fn WeekForFamilies(props: &WeekForFamiliesProps) -> Html {
     let page = use_page();
     let week = page.contents().week(&props.id).cloned();
     let title = week.as_ref().map_or("", |week| week.title.as_str());
-    let title = title_or_untitled(title).to_owned();
+    let title = title_or_untitled(title);
     use_title(&words::document_title(&title));
     let tongues = use_state(default_tongues);
     let with_panels = use_state(|| true);

@@ -1,8 +1,9 @@
 //! Words of the page for families. Each is asked for in a language, since both
 //! may stand on one page.
 
-use crate::named;
 use crate::language::{FluentValue, Language, Say, say, say_in};
+use crate::named;
+use crate::views::recipe::sentence;
 use engine::allergens::Allergen;
 use engine::foods::NutrientId;
 use engine::label::{FactsPanel, PanelRow};
@@ -130,7 +131,7 @@ pub fn meal(tongue: Language, kind: MealKind, groups: &[GradeGroup]) -> String {
         tongue,
         "parents-meal",
         &[
-            ("kind", text(tongue, named::meal(kind).0).into()),
+            ("kind", sentence(&text(tongue, named::meal(kind).0)).into()),
             ("groups", groups.join(", ").into()),
         ],
     )

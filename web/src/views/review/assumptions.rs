@@ -9,7 +9,7 @@ use yew::prelude::*;
 
 /// The assumptions of the method, and those of single lines.
 pub fn assumptions(dishes: &[Dish]) -> Html {
-    let unmeasured: Vec<&str> = dishes
+    let unmeasured: Vec<String> = dishes
         .iter()
         .filter(|(_, study)| !study.batch_weight_measured)
         .map(|(recipe, _)| title_or_untitled(&recipe.title))
@@ -47,9 +47,9 @@ fn open_lines((recipe, study): &Dish) -> Vec<(String, String, String)> {
         .filter(|(of, _)| of.read.reading.kind == LineKind::Ingredient)
         .filter_map(|(of, line)| {
             let problem = problem_of(of).into_iter();
-            let doubts = of.read.doubts.iter().map(|one| doubt(one).to_string());
+            let doubts = of.read.doubts.iter().map(doubt);
             let all: Vec<String> = problem.chain(doubts).collect();
-            let title = title_or_untitled(&recipe.title).to_owned();
+            let title = title_or_untitled(&recipe.title);
             (!all.is_empty()).then(|| (title, line.text.clone(), all.join("; ")))
         })
         .collect()

@@ -25,7 +25,7 @@ fn meal(page: &Page, meal: &Meal) -> Html {
         let recipe = page.contents().recipe(&choice.recipe);
         recipe.map_or_else(
             || choice.recipe.0.clone(),
-            |recipe| title_or_untitled(&recipe.title).to_owned(),
+            |recipe| title_or_untitled(&recipe.title),
         )
     };
     let rows = meal.offers.iter().flat_map(|offer| {

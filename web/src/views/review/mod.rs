@@ -45,7 +45,7 @@ pub fn ReviewView(props: &ReviewViewProps) -> Html {
     });
     let week = page.contents().week(&props.id).cloned();
     let title = week.as_ref().map_or("", |week| week.title.as_str());
-    let title = title_or_untitled(title).to_owned();
+    let title = title_or_untitled(title);
     use_title(&words::title(&title));
     use_running_head(&words::running_head(&title, page.contents().office()));
     let Some(week) = week else {

@@ -2,6 +2,7 @@
 
 use super::{Dish, part, words};
 use crate::format;
+use crate::language::of_table;
 use crate::page::Page;
 use crate::words::title_or_untitled;
 use engine::components::BeansRole;
@@ -68,7 +69,7 @@ pub fn overrides(page: &Page, dishes: &[Dish]) -> Html {
 fn of_recipe(page: &Page, (recipe, study): &Dish) -> Vec<Override> {
     let title = title_or_untitled(&recipe.title);
     let whole = |what: String| Override {
-        recipe: title.to_owned(),
+        recipe: title.clone(),
         line: words::WHOLE.to_string(),
         what,
         reason: None,
@@ -84,7 +85,7 @@ fn of_recipe(page: &Page, (recipe, study): &Dish) -> Vec<Override> {
         all.push(whole(words::BEANS.to_string()));
     }
     for (line, of) in recipe.lines.iter().zip(&study.lines) {
-        all.extend(of_line(page, title, line, of));
+        all.extend(of_line(page, &title, line, of));
     }
     all
 }
@@ -122,7 +123,8 @@ fn decisions(page: &Page, set: &Correction, of: &LineStudy) -> Vec<(String, Opti
         told.push((words::other_recipe(title), None));
     }
     if !set.treatments.is_empty() {
-        let treated = of.treatments.iter().map(|one| (one.words.clone(), None));
+        let treated = of.treatments.iter();
+        let treated = treated.map(|one| (of_table(&one.words), None));
         told.extend(treated);
     }
     for credit in &set.credits {

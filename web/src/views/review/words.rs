@@ -235,7 +235,10 @@ pub fn other_recipe(title: &str) -> String {
 
 /// A stated credit.
 pub fn credit(amount: &str, component: Component, marks: &[Mark]) -> String {
-    let marks: Vec<String> = marks.iter().map(|mark| named::mark(*mark).to_string()).collect();
+    let marks: Vec<String> = marks
+        .iter()
+        .map(|mark| named::mark(*mark).to_string())
+        .collect();
     let marks = match marks.is_empty() {
         true => String::new(),
         false => format!(" ({})", marks.join(", ")),
