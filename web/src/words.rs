@@ -2,7 +2,6 @@
 //! a module of this name beside it.
 
 use crate::language::{Say, say};
-use crate::named;
 use crate::storage::SaveProblem;
 use engine::exchange::Problem;
 

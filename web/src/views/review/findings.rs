@@ -2,6 +2,7 @@
 
 use super::{part, words};
 use crate::components::{StandingNote, VerdictMark};
+use crate::named;
 use crate::page::Page;
 use crate::views::week::{Requirement, requirements};
 use engine::reference::ServiceStudy;
@@ -13,7 +14,7 @@ use yew::prelude::*;
 pub fn findings(page: &Page, week: &Rc<Week>) -> Html {
     let study = page.tables.study_week(week, page.contents());
     let body = match &*study {
-        Err(problem) => html! { <p class="problem">{ problem }</p> },
+        Err(problem) => html! { <p class="problem">{ named::week(problem, page.contents()) }</p> },
         Ok(study) => html! {<>
             <p>{ words::FINDINGS_HOW }</p>
             { for study.services.iter().map(service) }
