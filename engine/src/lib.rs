@@ -29,6 +29,7 @@ pub mod calendar;
 pub mod claims;
 pub mod components;
 pub mod exact;
+pub mod exchange;
 pub mod findings;
 pub mod foods;
 pub mod kitchen;

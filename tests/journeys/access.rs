@@ -12,12 +12,16 @@ use thirtyfour::prelude::*;
 const AXE: &str = "GRAMWRIGHT_AXE";
 
 /// Addresses of the views, and what each shows once it is there.
-const VIEWS: [(&str, &str); 9] = [
+const VIEWS: [(&str, &str); 12] = [
     ("#/recipes", "[data-test=recipe-row]"),
     ("#/recipe/beef-and-bean-chili", "[data-test=figure-sodium]"),
     (
         "#/recipe/beef-and-bean-chili/facts",
         "[data-test=facts-panel]",
+    ),
+    (
+        "#/recipe/beef-and-bean-chili/families",
+        "[data-test=family-panel]",
     ),
     ("#/weeks", "[data-test=week-link]"),
     (
@@ -27,6 +31,14 @@ const VIEWS: [(&str, &str); 9] = [
     ("#/rules", "[data-test=rule]"),
     ("#/foods", "#find-food"),
     ("#/food/SR28:01001", "[data-test=food-values]"),
+    (
+        "#/week/lunch-2026-11-30/families",
+        "[data-test=family-dish]",
+    ),
+    (
+        "#/week/lunch-2026-11-30/review",
+        "[data-test=review-finding]",
+    ),
     ("#/about", "#office"),
 ];
 

@@ -2,6 +2,7 @@
 
 use crate::visit::{Visit, journey};
 use engine::book::Book;
+use engine::exchange::{recipe_csv, recipe_ld};
 use gramwright_tests::demo;
 use serde_json::{Value, json};
 use thirtyfour::prelude::*;
@@ -17,14 +18,15 @@ fn file_name() -> String {
 type Damage = fn(&str) -> String;
 
 /// Files that are no book: name, how they came about, and what the page says of them.
-const DAMAGED: [(&str, Damage, &str); 6] = [
+const DAMAGED: [(&str, Damage, &str); 8] = [
     ("empty.json", |_| String::new(), "cut off"),
     (
         "cut.json",
         |text| text.chars().take(text.len() / 2).collect(),
         "cut off",
     ),
-    ("list.json", |_| "[]".to_owned(), "compare it with a book"),
+    ("list.json", |_| "[]".to_owned(), "no book and no recipe"),
+    ("letter.json", |_| "Dear all,".to_owned(), "no JSON"),
     (
         "newer.json",
         |text| with(text, "/version", json!(99)),
@@ -34,6 +36,11 @@ const DAMAGED: [(&str, Damage, &str); 6] = [
         "many.json",
         |text| with(text, "/recipes/3/servings", json!("many")),
         "recipes[3].servings",
+    ),
+    (
+        "many.csv",
+        |_| "title,ingredient,servings\nSoup,2 lb beans,many\n".to_owned(),
+        "line 2, servings",
     ),
     (
         "twice.json",
@@ -70,12 +77,107 @@ fn a_book_goes_into_a_file_and_comes_back() {
 
         let other = with(&text, "/office", json!("Fernhill kitchen"));
         visit.give_file("#open-file", "good.json", &other).await?;
+        // It is shown first, and nothing has changed.
+        visit
+            .see_words("[data-test=incoming-book]", "Fernhill kitchen")
+            .await?;
+        visit.see_values("#office", &[&saved.office]).await?;
+        visit.click("#leave-incoming").await?;
+        visit.see("[data-test=incoming]", &[]).await?;
+        visit.see("#undo:disabled", &["Undo"]).await?;
+
+        visit.give_file("#open-file", "good.json", &other).await?;
+        visit.click("#take-incoming").await?;
         visit.see_words("[data-test=told]", "good.json").await?;
         visit.see("[data-test=file-problem]", &[]).await?;
         visit.see_values("#office", &["Fernhill kitchen"]).await?;
         visit.see("#save-state", &["Saved in this browser"]).await?;
         visit.reload().await?;
         visit.see_values("#office", &["Fernhill kitchen"]).await
+    });
+}
+
+/// Recipes as a spreadsheet would have them: one that the book has, a changed one, a new one.
+fn table_of(book: &Book) -> String {
+    let mut changed = book.recipes[1].clone();
+    changed.title = "=Changed".to_owned();
+    let mut new = book.recipes[2].clone();
+    new.id.0 = "from-elsewhere".to_owned();
+    new.title = "From elsewhere".to_owned();
+    recipe_csv::write([&book.recipes[0], &changed, &new])
+}
+
+#[test]
+fn recipes_go_to_others_and_come_from_others() {
+    let book = demo::book();
+    let recipes = book.recipes.len();
+    journey("recipes-in-and-out", async |visit| {
+        visit.open("#/about").await?;
+        let start = file_name().replace("-book.json", "");
+        visit.click("#save-recipes-table").await?;
+        let table = visit.saved_file(&format!("{start}-recipes.csv")).await?;
+        let back = recipe_csv::read(&table).expect("a table");
+        assert_eq!(back.recipes, book.recipes);
+        visit.click("#save-recipes-ld").await?;
+        let shared = visit.saved_file(&format!("{start}-recipes.jsonld")).await?;
+        let back = recipe_ld::read(&shared).expect("JSON-LD");
+        assert_eq!(back.recipes.len(), recipes);
+
+        visit
+            .give_file("#open-file", "some.csv", &table_of(&book))
+            .await?;
+        let look = || visit.texts("[data-test=incoming-recipe] td:last-child");
+        let rows = visit
+            .wait_until("three recipes", look, |rows| rows.len() == 3)
+            .await?;
+        for (row, words) in rows.iter().zip(["already", "beside", "comes in"]) {
+            assert!(row.contains(words), "{rows:#?}");
+        }
+        visit.see("#undo:disabled", &["Undo"]).await?;
+        visit.click("#take-incoming").await?;
+        visit.see_words("[data-test=told]", "2 recipes").await?;
+        visit.go("#/recipes").await?;
+        let listed = || visit.texts("[data-test=recipe-row] [data-test=recipe-link]");
+        let titles = visit
+            .wait_until("two more", listed, |titles| titles.len() == recipes + 2)
+            .await?;
+        // Its quote was for the spreadsheet only.
+        assert!(titles.contains(&"=Changed".to_owned()), "{titles:#?}");
+        visit.click("#undo").await?;
+        visit
+            .wait_until("one step", listed, |titles| titles.len() == recipes)
+            .await?;
+        Ok(())
+    });
+}
+
+#[test]
+fn figures_are_saved_as_a_table() {
+    journey("figures-out", async |visit| {
+        visit.open("#/recipe/turkey-on-a-roll").await?;
+        visit.click(".save-as summary").await?;
+        visit.click("#save-recipe-figures").await?;
+        let recipe = visit
+            .saved_file("turkey-on-a-whole-wheat-roll-nutrients.csv")
+            .await?;
+        assert!(recipe.contains("Sodium"), "{recipe}");
+        visit.go("#/week/lunch-2026-11-30").await?;
+        visit.click(".save-as summary").await?;
+        visit.click("#save-week-figures").await?;
+        let week = demo::book().weeks.into_iter();
+        let week = week
+            .into_iter()
+            .find(|week| week.id.0 == "lunch-2026-11-30");
+        let title = week.expect("a week of the demo").title.to_lowercase();
+        let words: Vec<&str> = title
+            .split(|c: char| !c.is_alphanumeric())
+            .filter(|word| !word.is_empty())
+            .collect();
+        let averages = visit
+            .saved_file(&format!("{}-nutrients.csv", words.join("-")))
+            .await?;
+        assert!(averages.contains("K-5"), "{averages}");
+        Ok(())
     });
 }
 

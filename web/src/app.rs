@@ -146,8 +146,17 @@ fn view(route: &Route) -> Html {
         Route::Facts(id) => {
             html! { <views::facts::FactsView id={id.clone()} key={id.0.clone()} /> }
         }
+        Route::RecipeForFamilies(id) => html! {
+            <views::parents::RecipeForFamilies id={id.clone()} key={id.0.clone()} />
+        },
         Route::Weeks => html! { <views::week::WeekIndex /> },
         Route::Week(id) => html! { <views::week::WeekView id={id.clone()} key={id.0.clone()} /> },
+        Route::WeekForFamilies(id) => html! {
+            <views::parents::WeekForFamilies id={id.clone()} key={id.0.clone()} />
+        },
+        Route::Review(id) => {
+            html! { <views::review::ReviewView id={id.clone()} key={id.0.clone()} /> }
+        }
         Route::Rules(date) => {
             html! { <views::rules::RulesView date={*date} key={route.fragment()} /> }
         }

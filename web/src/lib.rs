@@ -7,7 +7,7 @@
 //! | [`state`] | the book on the desk, and the one function that changes it |
 //! | [`tables`], [`evidence`] | the engine's tables and what it has found out so far |
 //! | [`own`] | what of a book's own foods and limits can be used |
-//! | [`storage`], [`saving`], [`book_file`], [`files`] | the browser's storage and files |
+//! | [`storage`], [`saving`], [`book_file`], [`files`], [`troubles`] | the browser's storage and files, and what can be wrong with them |
 //! | [`route`] | which view the address asks for |
 //! | [`app`], [`views`], [`components`] | what is drawn |
 //! | [`api`] | the engine as JavaScript functions |
@@ -29,6 +29,7 @@ pub mod saving;
 pub mod state;
 pub mod storage;
 pub mod tables;
+pub mod troubles;
 pub mod views;
 pub mod words;
 

@@ -19,10 +19,16 @@ pub enum Route {
     Versions(RecipeId),
     /// One recipe's Nutrition Facts panel.
     Facts(RecipeId),
+    /// One recipe's page for families.
+    RecipeForFamilies(RecipeId),
     /// All weeks of the book.
     Weeks,
     /// One week.
     Week(WeekId),
+    /// One week's page for families.
+    WeekForFamilies(WeekId),
+    /// One week's printout for a review.
+    Review(WeekId),
     /// The rules in force, today or on a date, and the office's own.
     Rules(Option<Date>),
     /// The office's own foods, and the search over all foods.
@@ -54,8 +60,11 @@ impl Route {
             }
             ["recipe", id, "versions"] => Self::Versions(RecipeId(unescape(id))),
             ["recipe", id, "facts"] => Self::Facts(RecipeId(unescape(id))),
+            ["recipe", id, "families"] => Self::RecipeForFamilies(RecipeId(unescape(id))),
             ["weeks"] => Self::Weeks,
             ["week", id] => Self::Week(WeekId(unescape(id))),
+            ["week", id, "families"] => Self::WeekForFamilies(WeekId(unescape(id))),
+            ["week", id, "review"] => Self::Review(WeekId(unescape(id))),
             ["rules"] => Self::Rules(None),
             ["rules", date] => Self::Rules(date.parse().ok()),
             ["foods"] => Self::Foods,
@@ -81,8 +90,11 @@ impl Route {
             Self::Swaps(id, line) => format!("#/recipe/{}/line/{}", escape(&id.0), line + 1),
             Self::Versions(id) => format!("#/recipe/{}/versions", escape(&id.0)),
             Self::Facts(id) => format!("#/recipe/{}/facts", escape(&id.0)),
+            Self::RecipeForFamilies(id) => format!("#/recipe/{}/families", escape(&id.0)),
             Self::Weeks => "#/weeks".to_owned(),
             Self::Week(id) => format!("#/week/{}", escape(&id.0)),
+            Self::WeekForFamilies(id) => format!("#/week/{}/families", escape(&id.0)),
+            Self::Review(id) => format!("#/week/{}/review", escape(&id.0)),
             Self::Rules(None) => "#/rules".to_owned(),
             Self::Rules(Some(date)) => format!("#/rules/{date}"),
             Self::Foods => "#/foods".to_owned(),
@@ -137,7 +149,10 @@ mod tests {
                 Route::Facts(RecipeId(id.into())),
                 Route::Swaps(RecipeId(id.into()), 0),
                 Route::Versions(RecipeId(id.into())),
+                Route::RecipeForFamilies(RecipeId(id.into())),
                 Route::Week(WeekId(id.into())),
+                Route::WeekForFamilies(WeekId(id.into())),
+                Route::Review(WeekId(id.into())),
             ] {
                 assert_eq!(Route::from_fragment(&route.fragment()), route);
             }

@@ -1,12 +1,12 @@
 //! When the book is stored, and what is told when it cannot be.
 
-use crate::book_file;
 use crate::files::save_text;
 use crate::page::{DeskState, use_page};
 use crate::state::{Action, History, Saved};
 use crate::storage::{Found, SaveProblem, Store};
 use crate::words;
 use engine::book::Book;
+use engine::exchange::{read_book, write_book};
 use gloo::events::EventListener;
 use gloo::timers::callback::Timeout;
 use std::cell::RefCell;
@@ -35,7 +35,7 @@ pub struct Opened {
 /// The example book.
 pub fn demo_book() -> Book {
     // The tests read the same text.
-    book_file::read_book(DEMO).unwrap_or_else(|_| Book::empty(""))
+    read_book(DEMO).unwrap_or_else(|_| Book::empty(""))
 }
 
 /// Reads the storage.
@@ -237,9 +237,7 @@ fn Ways(props: &WaysProps) -> Html {
     };
     let save_file = {
         let page = page.clone();
-        Callback::from(move |_| {
-            save_text("book.json", &book_file::write_book(&page.contents().book()))
-        })
+        Callback::from(move |_| save_text("book.json", &write_book(&page.contents().book())))
     };
     match props.problem.0 {
         SaveProblem::Refused | SaveProblem::Full => html! {

@@ -4,8 +4,9 @@
 //! lie the steps that can be taken back: the book goes before them where there
 //! is no room for both.
 
-use crate::book_file::{BookFileError, read_saved};
+use crate::book_file::read_saved;
 use crate::state::{History, Saved};
+use engine::exchange::Problem;
 use std::cell::RefCell;
 use web_sys::Storage;
 
@@ -30,7 +31,7 @@ pub enum Found {
         /// The text as found.
         text: String,
         /// Why it cannot be read.
-        why: BookFileError,
+        why: Problem,
     },
     /// The browser lets this page store nothing.
     Refused,

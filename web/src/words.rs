@@ -1,10 +1,9 @@
 //! The page's words that belong to no single view. Each view keeps its own in
 //! a module of this name beside it.
 
-use crate::book_file::BookFileError;
 use crate::language::{Say, say};
-use crate::named;
 use crate::storage::SaveProblem;
+use engine::exchange::Problem;
 
 /// The page's name.
 pub const NAME: &str = "Gramwright";
@@ -77,8 +76,11 @@ pub fn save_problem(problem: SaveProblem) -> Say {
 }
 
 /// The stored text is no book.
-pub fn unreadable(why: &BookFileError) -> String {
-    say("frame-unreadable", &[("why", named::book_file(why).into())])
+pub fn unreadable(why: &Problem) -> String {
+    say(
+        "frame-unreadable",
+        &[("why", crate::troubles::told(why).into())],
+    )
 }
 
 /// Saves the unreadable text as a file.

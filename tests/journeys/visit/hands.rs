@@ -136,6 +136,20 @@ impl Visit {
         Ok(())
     }
 
+    /// Makes sure that nothing is wider than the screen.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    ///
+    /// # Panics
+    /// When the page can be scrolled sideways.
+    pub async fn see_no_sideways_scrolling(&self) -> WebDriverResult<()> {
+        let script = "return document.documentElement.scrollWidth - window.innerWidth;";
+        let over: i64 = self.ask(script, "").await?;
+        assert!(over <= 0, "{over} pixels beyond the screen");
+        Ok(())
+    }
+
     /// Waits for a file that the browser saves, and reads it.
     ///
     /// # Errors

@@ -57,6 +57,14 @@ impl Pdf {
     /// # Panics
     /// When there is no `pdftotext`, which `cargo xtask test` installs, or it cannot read the file.
     pub fn text(&self) -> String {
+        self.page_texts().join(" ")
+    }
+
+    /// The same, page by page.
+    ///
+    /// # Panics
+    /// As [`Self::text`].
+    pub fn page_texts(&self) -> Vec<String> {
         let output = Command::new("pdftotext")
             .args(["-layout".as_ref(), self.path.as_os_str(), "-".as_ref()])
             .output()
@@ -64,7 +72,11 @@ impl Pdf {
         let told = String::from_utf8_lossy(&output.stderr);
         assert!(output.status.success(), "{}: {told}", self.path.display());
         let text = String::from_utf8_lossy(&output.stdout);
-        text.split_whitespace().collect::<Vec<_>>().join(" ")
+        // Each page ends with a form feed.
+        let pages = text.trim_end_matches('\u{c}').split('\u{c}');
+        pages
+            .map(|page| page.split_whitespace().collect::<Vec<_>>().join(" "))
+            .collect()
     }
 
     /// The size of each page in whole points.

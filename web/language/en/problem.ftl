@@ -1,7 +1,6 @@
 # What is wrong, and how to mend it.
 
 problem-at-line = line { $line }: { $problem }
-problem-at-part = line { $line }, { $part }: { $problem }
 
 problem-no-servings = a recipe needs more than { $servings } servings: state how many servings the whole batch makes
 problem-no-serving-size = the size of a serving does not tell the number of servings: enter a size above zero, and the size or weight of the whole batch
@@ -65,8 +64,3 @@ problem-claim-no-reference-amount = the reference amount is not stated
 problem-claim-no-reference-food = no reference food is chosen
 problem-claim-ingredient = { $words } is not stated
 
-problem-book-newer = the book has version { $version }, this page reads up to { $known }: open it with a newer page
-problem-recipe-twice = two recipes have the name “{ $id }”: rename one of them
-problem-week-twice = two weeks have the name “{ $id }”: rename one of them
-problem-food-twice = two of the office’s foods have the number { $number }: give one of them another
-problem-version-twice = two versions of the recipe “{ $id }” have the name “{ $name }”: rename one of them

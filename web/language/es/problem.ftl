@@ -1,7 +1,6 @@
 # Qué está mal y cómo se corrige.
 
 problem-at-line = línea { $line }: { $problem }
-problem-at-part = línea { $line }, { $part }: { $problem }
 
 problem-no-servings = una receta necesita más de { $servings } porciones: diga cuántas porciones rinde la tanda entera
 problem-no-serving-size = el tamaño de una porción no da el número de porciones: escriba un tamaño mayor que cero, y el tamaño o peso de la tanda entera
@@ -65,8 +64,3 @@ problem-claim-no-reference-amount = no se ha dicho la cantidad de referencia
 problem-claim-no-reference-food = no se ha elegido el alimento de referencia
 problem-claim-ingredient = no se ha dicho: { $words }
 
-problem-book-newer = el libro tiene la versión { $version } y esta página lee hasta la { $known }: ábralo con una página más nueva
-problem-recipe-twice = dos recetas tienen el nombre «{ $id }»: cambie el nombre de una
-problem-week-twice = dos semanas tienen el nombre «{ $id }»: cambie el nombre de una
-problem-food-twice = dos alimentos de la oficina tienen el número { $number }: dé otro a uno de ellos
-problem-version-twice = dos versiones de la receta «{ $id }» tienen el nombre «{ $name }»: cambie el nombre de una de ellas

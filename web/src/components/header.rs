@@ -36,9 +36,17 @@ pub fn Header(props: &HeaderProps) -> Html {
     };
     let is_recipe = matches!(
         props.route,
-        Route::Recipes | Route::Recipe(_) | Route::Swaps(..) | Route::Versions(_) | Route::Facts(_)
+        Route::Recipes
+            | Route::Recipe(_)
+            | Route::Swaps(..)
+            | Route::Versions(_)
+            | Route::Facts(_)
+            | Route::RecipeForFamilies(_)
     );
-    let is_week = matches!(props.route, Route::Weeks | Route::Week(_));
+    let is_week = matches!(
+        props.route,
+        Route::Weeks | Route::Week(_) | Route::WeekForFamilies(_) | Route::Review(_)
+    );
     let is_food = matches!(props.route, Route::Foods | Route::Food(_));
     let is_rules = matches!(props.route, Route::Rules(_));
     html! {

@@ -10,9 +10,9 @@ macro_rules! files {
 
 macro_rules! views {
     ($folder:literal) => {
-        files!($folder: "about", "batch", "claims", "credits", "facts", "find", "foods", "format", "frame",
-            "guide", "help", "line", "named", "problem", "recipe", "rules", "stated", "sure", "swaps", "used",
-            "versions", "week")
+        files!($folder: "about", "batch", "claims", "credits", "facts", "files", "find", "foods",
+            "format", "frame", "guide", "help", "line", "named", "parents", "problem", "recipe",
+            "review", "rules", "stated", "sure", "swaps", "trouble", "used", "versions", "week")
     };
 }
 

@@ -5,8 +5,7 @@
 mod problems;
 
 pub use problems::{
-    analysis, book, book_file, claim, import, missing, panel, prepare, study, table, week, weigh,
-    weigh_remedy,
+    analysis, claim, import, missing, panel, prepare, study, table, week, weigh, weigh_remedy,
 };
 
 use crate::language::{Say, of_table, say};

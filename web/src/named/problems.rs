@@ -1,13 +1,11 @@
 //! What is wrong, and how to mend it.
 
 use super::{group, meal, quantity};
-use crate::book_file::BookFileError;
 use crate::format;
 use crate::language::{Say, of_table, of_table_in_parts, say};
 use crate::state::Contents;
 use crate::words::{not_analysed, title_or_untitled};
 use engine::analysis::AnalysisError;
-use engine::book::{BOOK_VERSION, BookError};
 use engine::claims::{ClaimError, Missing, WhichFood};
 use engine::label::PanelProblem;
 use engine::own_foods::ImportError;
@@ -237,44 +235,6 @@ pub fn missing(missing: &Missing) -> String {
             "problem-claim-ingredient",
             &[("words", of_table(words).into())],
         ),
-    }
-}
-
-/// Why a book cannot be used.
-pub fn book(problem: &BookError) -> String {
-    match problem {
-        BookError::Newer(version) => say(
-            "problem-book-newer",
-            &[
-                ("version", (*version).into()),
-                ("known", BOOK_VERSION.into()),
-            ],
-        ),
-        BookError::RecipeTwice(id) => say("problem-recipe-twice", &[("id", id.0.as_str().into())]),
-        BookError::WeekTwice(id) => say("problem-week-twice", &[("id", id.0.as_str().into())]),
-        BookError::VersionTwice(id, name) => say(
-            "problem-version-twice",
-            &[
-                ("id", id.0.as_str().into()),
-                ("name", name.as_str().into()),
-            ],
-        ),
-        BookError::FoodTwice(number) => say("problem-food-twice", &[("number", (*number).into())]),
-    }
-}
-
-/// Why a text cannot be used as a book. What the reader of JSON says is in
-/// English.
-pub fn book_file(error: &BookFileError) -> String {
-    let problem = of_table_in_parts(&error.problem);
-    let Some(line) = error.line else {
-        return problem;
-    };
-    let line = ("line", line.to_string().into());
-    let problem = ("problem", problem.into());
-    match error.part.as_str() {
-        "" => say("problem-at-line", &[line, problem]),
-        part => say("problem-at-part", &[line, ("part", part.into()), problem]),
     }
 }
 

@@ -20,6 +20,9 @@ pub enum Action {
     Switch(String, bool),
     /// Add a recipe; its id is made unique.
     AddRecipe(Recipe),
+    /// Bring in recipes from elsewhere, under names that are free; those that
+    /// the book has already are left.
+    BringIn(Vec<Recipe>),
     /// Take a recipe out of the book.
     RemoveRecipe(RecipeId),
     /// Change a recipe.

@@ -115,6 +115,7 @@ impl Desk {
                 Rc::make_mut(&mut contents.rest).switches.set(&switch, on);
             }
             Action::AddRecipe(recipe) => contents.add_recipe(recipe),
+            Action::BringIn(recipes) => contents.bring_in(recipes),
             Action::RemoveRecipe(id) => {
                 contents.recipes.retain(|recipe| recipe.id != id);
                 contents.kept.retain(|recipe| recipe.id != id);

@@ -3,6 +3,7 @@
 //! a change needs comes in with its action.
 
 mod action;
+mod arrivals;
 mod contents;
 mod desk;
 mod history;

@@ -3,6 +3,8 @@
 pub mod about;
 pub mod facts;
 pub mod foods;
+pub mod parents;
 pub mod recipe;
+pub mod review;
 pub mod rules;
 pub mod week;

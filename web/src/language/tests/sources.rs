@@ -154,9 +154,13 @@ const IN_THE_DOCUMENT: &str = "week-rules";
 
 /// What a person reads stands in the language files. These places hold words
 /// that stay as they are.
-const AS_THEY_ARE: [&str; 9] = [
+const AS_THEY_ARE: [&str; 11] = [
     // 21 CFR 101.9 gives the words of the panel.
     "views/facts/words.rs",
+    // The engine's words for a weight that is not known, to tell it by.
+    "views/parents/words.rs",
+    // A style rule.
+    "views/review/running.rs",
     // A citation, and the form of a file.
     "views/about/words.rs",
     "views/foods/words.rs",

@@ -1,6 +1,7 @@
 //! Sources, what the page is not, and files.
 
 mod files;
+mod incoming;
 mod words;
 
 use crate::words::IS_NOT;

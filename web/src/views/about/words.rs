@@ -8,7 +8,6 @@ pub const LEAD: Say = Say("about-lead");
 pub const FILES_HEADING: Say = Say("about-files-heading");
 pub const FILES: Say = Say("about-files");
 pub const OFFICE: Say = Say("about-office");
-pub const OPEN: Say = Say("about-open");
 pub const EMPTY: Say = Say("about-empty");
 pub const DEMO: Say = Say("about-demo");
 pub const EMPTIED: Say = Say("about-emptied");
@@ -25,11 +24,6 @@ pub fn file_name(office: &str) -> String {
         "" => "recipe-book.json".to_owned(),
         plain => format!("{plain}-book.json"),
     }
-}
-
-/// A file has been opened.
-pub fn opened(name: &str) -> String {
-    say("about-opened", &[("name", name.into())])
 }
 
 /// A file cannot be opened.

@@ -24,10 +24,13 @@ mod versions;
 mod within;
 mod words;
 
+pub use credits::CreditRecord;
 pub use index::{RecipeIndex, find};
-pub use phrases::sentence;
+pub use phrases::{doubt, sentence};
+pub use reading::{Reading, problem_of, reading_of};
 pub use versions::VersionsView;
 
+use crate::components::SaveRecipe;
 use crate::page::{Page, focus_and_mark, go, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, RecipeEdit};
@@ -240,6 +243,10 @@ fn ways(page: &Page, recipe: &Rc<Recipe>) -> Html {
             <a class="button main-way" id="to-facts" href={Route::Facts(recipe.id.clone()).fragment()}>
                 { words::TO_FACTS }
             </a>
+            <a class="button" id="to-families"
+                href={Route::RecipeForFamilies(recipe.id.clone()).fragment()}>
+                { crate::views::parents::TO_FAMILIES }
+            </a>
             <button type="button" id="print" onclick={Callback::from(|_| {
                 drop(gloo::utils::window().print());
             })}>{ words::PRINT }</button>
@@ -248,6 +255,7 @@ fn ways(page: &Page, recipe: &Rc<Recipe>) -> Html {
             </a>
             <button type="button" id="copy-recipe" onclick={copy}>{ words::COPY }</button>
             <button type="button" id="remove-recipe" onclick={remove}>{ words::REMOVE }</button>
+            <SaveRecipe recipe={recipe.clone()} />
         </div>
     }
 }

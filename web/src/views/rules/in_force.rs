@@ -53,6 +53,16 @@ pub fn InForce(props: &InForceProps) -> Html {
     </>}
 }
 
+/// All that is in force for one service on a date, for a printed record.
+pub fn record(page: &Page, service: &Service, date: Date) -> Html {
+    html! {
+        { for sections(page, service, date).into_iter().map(|(title, lines)| html! {<>
+            <h4>{ title }</h4>
+            { table(&lines) }
+        </>}) }
+    }
+}
+
 /// Every meal with every group that some table names for it.
 fn services(page: &Page) -> Vec<Service> {
     let reference = &page.tables.reference;

@@ -8,6 +8,7 @@ mod own;
 mod switches;
 mod words;
 
+pub use in_force::record;
 pub use switches::Switches;
 
 use crate::page::{use_page, use_title};

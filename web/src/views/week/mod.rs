@@ -15,8 +15,9 @@ pub(crate) mod words;
 
 pub use day::KINDS;
 pub use index::WeekIndex;
-pub use requirement::limit;
+pub use requirement::{Requirement, limit, requirements};
 
+use crate::components::SaveWeek;
 use crate::page::{Page, go, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, WeekEdit};
@@ -146,7 +147,15 @@ fn ways(page: &Page, week: &Rc<Week>) -> Html {
             <button type="button" id="print" onclick={Callback::from(|_| {
                 drop(gloo::utils::window().print());
             })}>{ words::PRINT }</button>
+            <a class="button" id="to-review" href={Route::Review(week.id.clone()).fragment()}>
+                { crate::views::review::TO_REVIEW }
+            </a>
+            <a class="button" id="to-families"
+                href={Route::WeekForFamilies(week.id.clone()).fragment()}>
+                { crate::views::parents::TO_FAMILIES }
+            </a>
             <button type="button" id="remove-week" onclick={remove}>{ words::REMOVE_WEEK }</button>
+            <SaveWeek week={week.clone()} />
         </div>
     }
 }

@@ -85,7 +85,8 @@ pub fn sum(credits: &RecipeCredits, credit: &LineCredit) -> String {
     }
 }
 
-fn arithmetic(credits: &RecipeCredits, credit: &LineCredit) -> Html {
+/// The steps from the weight of a line to what it credits.
+pub fn arithmetic(credits: &RecipeCredits, credit: &LineCredit) -> Html {
     let (Some(weight), Some(first)) = (credit.weight, credit.parts.first()) else {
         return Html::default();
     };

@@ -2,11 +2,13 @@
 //! it, and what a person states instead.
 
 mod line;
+mod record;
 mod sheet;
 mod state_it;
 mod stated;
 mod words;
 
+pub use record::CreditRecord;
 pub use sheet::CreditSheet;
 
 use super::CardProps;
