@@ -78,7 +78,28 @@ fn full_book() -> Value {
                         "values": [{ "nutrient": 307, "amount": "1.5" }] }
         }],
         "ownRules": { "dietarySpecifications": "x", "mealPatterns": "y", "weekRules": "z" },
-        "switches": ["a reading"]
+        "switches": ["a reading"],
+        "production": {
+            "sites": [{ "id": "s", "name": "S",
+                        "serves": [{ "kind": "lunch", "group": "K-5", "meals": "210" }] }],
+            "stated": [{ "date": "2026-11-30", "kind": "lunch", "group": "K-5", "recipe": "a",
+                         "site": "s", "servings": "90" }],
+            "packs": [
+                { "food": "SR28:16027", "words": "case", "price": "31.50", "pricedOn": "2026-10-01",
+                  "size": { "by": "weight", "grams": "11340" } },
+                { "food": "OWN:1", "words": "jug", "size": { "by": "volume", "millilitres": "3785" } }
+            ],
+            "ways": [
+                { "recipe": "a", "minutes": 90, "pan": { "pan": "p", "filling": { "by": "volume" } } },
+                { "recipe": "b", "pan": { "pan": "p", "filling": { "by": "weight", "grams": "4000" } } },
+                { "recipe": "c", "pan": { "pan": "p", "filling": { "by": "servings", "servings": "24" } } }
+            ],
+            "scale": "bench"
+        },
+        "calendar": {
+            "noSchool": [{ "date": "2026-12-24", "words": "winter break" }],
+            "cycles": [{ "id": "y", "title": "Y", "weeks": ["w"], "onBreak": "runOn" }]
+        }
     })
 }
 

@@ -270,7 +270,8 @@ fn add_further(correction: &mut Correction, row: &Row<'_>) -> Result<(), Problem
             .map(|mark| row.word(Column::CreditMarks, mark))
             .collect::<Result<_, _>>()?,
         reason: row.text(Column::CreditReason).to_owned(),
-        stated_for: Some(row.text(Column::CreditStatedFor).to_owned()).filter(|line| !line.is_empty()),
+        stated_for: Some(row.text(Column::CreditStatedFor).to_owned())
+            .filter(|line| !line.is_empty()),
     });
     Ok(())
 }

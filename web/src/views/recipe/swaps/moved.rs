@@ -83,7 +83,10 @@ pub fn in_weeks(page: &Page, weeks: &[WeekChange], nutrient: NutrientId) -> Vec<
         .iter()
         .flat_map(|week| match &week.services {
             Ok(services) => services.iter().filter_map(|one| line(week, one)).collect(),
-            Err(problem) => vec![words::week_problem(&week.title, &named::week(problem, contents))],
+            Err(problem) => vec![words::week_problem(
+                &week.title,
+                &named::week(problem, contents),
+            )],
         })
         .collect()
 }

@@ -59,7 +59,10 @@ pub fn kept(name: &str) -> String {
 
 /// The day on which a version was kept.
 pub fn kept_on(day: Date) -> String {
-    say("versions-kept-on", &[("day", crate::format::date(day).into())])
+    say(
+        "versions-kept-on",
+        &[("day", crate::format::date(day).into())],
+    )
 }
 
 /// The card is again as a version was.
