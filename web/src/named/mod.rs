@@ -161,7 +161,7 @@ pub fn counted(figure: &str, unit: &str) -> String {
     format!("{figure} {}", in_number(unit, is_one(figure)))
 }
 
-/// An amount as it was read: "2 lb", "1/2 to 3/4 cup". Pieces and containers
+/// An amount as it was read: "2 lb", "1/2 to 3/4 cups". Pieces and containers
 /// keep the words of the line.
 pub fn quantity(quantity: &Quantity) -> String {
     let low = quantity.low.to_string();
@@ -175,10 +175,11 @@ pub fn quantity(quantity: &Quantity) -> String {
         ),
         false => low,
     };
+    let unit = |symbol: &str| in_number(symbol, !quantity.is_range() && is_one(&amount));
     let unit = match &quantity.unit {
-        Unit::Mass(unit) => self::unit(unit.symbol()),
-        Unit::Volume(unit) => self::unit(unit.symbol()),
-        Unit::Count(unit) => unit.to_string(),
+        Unit::Mass(mass) => unit(mass.symbol()),
+        Unit::Volume(volume) => unit(volume.symbol()),
+        Unit::Count(count) => count.to_string(),
     };
     format!("{amount} {unit}").trim_end().to_owned()
 }
@@ -205,6 +206,21 @@ mod tests {
             assert_eq!(counted(figure, unit), spanish);
             speak(Language::English);
         }
+    }
+
+    #[test]
+    fn amounts_take_their_units_in_number() {
+        use engine::units::{Amount, VolumeUnit};
+        let cups = |low: (u128, u128), high: (u128, u128)| Quantity {
+            low: Amount::fraction(low.0, low.1).unwrap(),
+            high: Amount::fraction(high.0, high.1).unwrap(),
+            unit: Unit::Volume(VolumeUnit::Cup),
+        };
+        assert_eq!(quantity(&cups((2, 1), (2, 1))), "2 cups");
+        assert_eq!(quantity(&cups((3, 4), (3, 4))), "3/4 cup");
+        speak(Language::Spanish);
+        assert_eq!(quantity(&cups((1, 1), (3, 2))), "1 a 1 1/2 tazas");
+        speak(Language::English);
     }
 
     /// The engine's names are those that the tables and the JSON forms use; the
