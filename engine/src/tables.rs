@@ -41,16 +41,35 @@ pub struct Row<T> {
 /// # Errors
 /// At the first row that does not have the columns that `T` asks for.
 pub fn read<T: DeserializeOwned>(table: &str, text: &str) -> Result<Vec<Row<T>>, TableError> {
+    let mut rows = Vec::new();
+    each_row(table, text, &mut |line, cells| {
+        let row = T::deserialize(cells)?;
+        rows.push(Row { line, row });
+        Ok(())
+    })?;
+    Ok(rows)
+}
+
+/// Shows each row to a reader, with its line: this part is the same for all
+/// types.
+fn each_row(
+    table: &str,
+    text: &str,
+    read: &mut dyn FnMut(u64, Cells<'_>) -> Result<(), de::value::Error>,
+) -> Result<(), TableError> {
     let mut reader = csv::ReaderBuilder::new()
         .trim(csv::Trim::All)
         .from_reader(text.as_bytes());
     let headers = reader.headers().cloned().map_err(|e| error(table, &e))?;
-    let mut rows = Vec::new();
     for record in reader.records() {
         let record = record.map_err(|e| error(table, &e))?;
         let line = record.position().map_or(0, csv::Position::line);
-        let row = record.deserialize(Some(&headers)).map_err(|e| {
-            let what = plain(&e);
+        let cells = Cells {
+            headers: &headers,
+            record: &record,
+        };
+        read(line, cells).map_err(|e| {
+            let what = plain(&e.to_string());
             let place = match column(&what, &headers, &record) {
                 Some(column) => format!("column \"{column}\": "),
                 None => String::new(),
@@ -61,16 +80,22 @@ pub fn read<T: DeserializeOwned>(table: &str, text: &str) -> Result<Vec<Row<T>>,
                 problem: format!("{place}{what}: compare the row with the header"),
             }
         })?;
-        rows.push(Row { line, row });
     }
-    Ok(rows)
+    Ok(())
 }
 
 fn error(table: &str, cause: &csv::Error) -> TableError {
     TableError {
         table: table.to_owned(),
         line: cause.position().map_or(0, csv::Position::line),
-        problem: plain(cause),
+        problem: match cause.kind() {
+            csv::ErrorKind::UnequalLengths {
+                expected_len, len, ..
+            } => format!(
+                "the line has {len} cells and the header has {expected_len} columns: give it as many, an empty one for each that holds nothing"
+            ),
+            _ => cause.to_string(),
+        },
     }
 }
 
@@ -82,17 +107,8 @@ fn column<'h>(message: &str, headers: &'h StringRecord, row: &StringRecord) -> O
     headers.get(place)
 }
 
-/// What the reader reports, in words of tables.
-fn plain(cause: &csv::Error) -> String {
-    let text = match cause.kind() {
-        csv::ErrorKind::Deserialize { err, .. } => err.kind().to_string(),
-        csv::ErrorKind::UnequalLengths {
-            expected_len, len, ..
-        } => format!(
-            "the line has {len} cells and the header has {expected_len} columns: give it as many, an empty one for each that holds nothing"
-        ),
-        _ => cause.to_string(),
-    };
+/// What the reader of a row reports, in words of tables.
+fn plain(report: &str) -> String {
     [
         (
             "a Decimal type representing a fixed-point number",
@@ -103,7 +119,88 @@ fn plain(cause: &csv::Error) -> String {
         ("missing field", "missing column"),
     ]
     .into_iter()
-    .fold(text, |text, (from, to)| text.replace(from, to))
+    .fold(report.to_owned(), |text, (from, to)| text.replace(from, to))
+}
+
+/// A row as the readers of types see it. They are given the columns that they
+/// ask for in their own order: so each reader is short, and there are many.
+#[derive(Clone, Copy)]
+struct Cells<'r> {
+    headers: &'r StringRecord,
+    record: &'r StringRecord,
+}
+
+impl<'de> Deserializer<'de> for Cells<'_> {
+    type Error = de::value::Error;
+
+    fn deserialize_struct<V: de::Visitor<'de>>(
+        self,
+        _name: &'static str,
+        fields: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Self::Error> {
+        visitor.visit_seq(Asked {
+            cells: self,
+            fields: fields.iter(),
+        })
+    }
+
+    fn deserialize_any<V: de::Visitor<'de>>(self, visitor: V) -> Result<V::Value, Self::Error> {
+        let entry = |(name, text)| (name, Cell(text));
+        let entries = self.headers.iter().zip(self.record).map(entry);
+        visitor.visit_map(de::value::MapDeserializer::new(entries))
+    }
+
+    serde::forward_to_deserialize_any! {
+        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string
+        bytes byte_buf option unit unit_struct newtype_struct seq tuple
+        tuple_struct map enum identifier ignored_any
+    }
+}
+
+/// The cells of a row in the order in which a type asks for them.
+struct Asked<'r> {
+    cells: Cells<'r>,
+    fields: std::slice::Iter<'static, &'static str>,
+}
+
+impl<'de> de::SeqAccess<'de> for Asked<'_> {
+    type Error = de::value::Error;
+
+    fn next_element_seed<S: de::DeserializeSeed<'de>>(
+        &mut self,
+        seed: S,
+    ) -> Result<Option<S::Value>, Self::Error> {
+        let Some(field) = self.fields.next() else {
+            return Ok(None);
+        };
+        let place = self.cells.headers.iter().position(|name| name == *field);
+        match place.and_then(|place| self.cells.record.get(place)) {
+            Some(text) => seed.deserialize(Cell(text)).map(Some),
+            None => seed.deserialize(NoCell(field)).map(Some),
+        }
+    }
+}
+
+/// Stands for a column that the table lacks: nothing, where that will do.
+struct NoCell(&'static str);
+
+impl<'de> Deserializer<'de> for NoCell {
+    type Error = de::value::Error;
+
+    fn deserialize_any<V: de::Visitor<'de>>(self, _: V) -> Result<V::Value, Self::Error> {
+        Err(de::Error::missing_field(self.0))
+    }
+
+    fn deserialize_option<V: de::Visitor<'de>>(self, visitor: V) -> Result<V::Value, Self::Error> {
+        visitor.visit_none()
+    }
+
+    serde::forward_to_deserialize_any! {
+        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string
+        bytes byte_buf unit unit_struct newtype_struct seq tuple tuple_struct
+        map struct enum identifier ignored_any
+    }
 }
 
 /// Several entries in one cell, separated by `|`; an empty cell has none.
@@ -129,24 +226,61 @@ impl<'de, T: DeserializeOwned> Deserialize<'de> for List<T> {
         text.split('|')
             .map(str::trim)
             .filter(|entry| !entry.is_empty())
-            .map(|entry| T::deserialize(EntryDeserializer(entry)))
+            .map(|entry| T::deserialize(Cell(entry)))
             .collect::<Result<_, de::value::Error>>()
             .map(Self)
             .map_err(de::Error::custom)
     }
 }
 
-/// Reads one entry of a list: a word, or a whole number.
-struct EntryDeserializer<'a>(&'a str);
+/// The text of a cell, or of one entry in it.
+struct Cell<'a>(&'a str);
 
-impl<'de> Deserializer<'de> for EntryDeserializer<'_> {
+impl<'de> IntoDeserializer<'de> for Cell<'_> {
+    type Deserializer = Self;
+
+    fn into_deserializer(self) -> Self {
+        self
+    }
+}
+
+/// Readers of the kinds of numbers.
+macro_rules! numbers {
+    ($($read:ident $kind:ty, $visit:ident, $expected:literal;)+) => {$(
+        fn $read<V: de::Visitor<'de>>(self, visitor: V) -> Result<V::Value, Self::Error> {
+            match self.0.parse::<$kind>() {
+                Ok(value) => visitor.$visit(value),
+                Err(_) => Err(de::Error::invalid_value(
+                    de::Unexpected::Str(self.0),
+                    &$expected,
+                )),
+            }
+        }
+    )+};
+}
+
+impl<'de> Deserializer<'de> for Cell<'_> {
     type Error = de::value::Error;
 
     fn deserialize_any<V: de::Visitor<'de>>(self, visitor: V) -> Result<V::Value, Self::Error> {
-        match self.0.parse::<u32>() {
-            Ok(number) => visitor.visit_u32(number),
-            Err(_) => visitor.visit_str(self.0),
+        visitor.visit_str(self.0)
+    }
+
+    /// An empty cell holds nothing.
+    fn deserialize_option<V: de::Visitor<'de>>(self, visitor: V) -> Result<V::Value, Self::Error> {
+        if self.0.is_empty() {
+            visitor.visit_none()
+        } else {
+            visitor.visit_some(self)
         }
+    }
+
+    fn deserialize_newtype_struct<V: de::Visitor<'de>>(
+        self,
+        _name: &'static str,
+        visitor: V,
+    ) -> Result<V::Value, Self::Error> {
+        visitor.visit_newtype_struct(self)
     }
 
     fn deserialize_enum<V: de::Visitor<'de>>(
@@ -160,14 +294,20 @@ impl<'de> Deserializer<'de> for EntryDeserializer<'_> {
             .deserialize_enum(name, variants, visitor)
     }
 
-    fn deserialize_string<V: de::Visitor<'de>>(self, visitor: V) -> Result<V::Value, Self::Error> {
-        visitor.visit_str(self.0)
+    numbers! {
+        deserialize_bool bool, visit_bool, "true or false";
+        deserialize_u8 u8, visit_u8, "a whole number";
+        deserialize_u16 u16, visit_u16, "a whole number";
+        deserialize_u32 u32, visit_u32, "a whole number";
+        deserialize_u64 u64, visit_u64, "a whole number";
+        deserialize_i32 i32, visit_i32, "a whole number";
+        deserialize_i64 i64, visit_i64, "a whole number";
+        deserialize_f64 f64, visit_f64, "a number";
     }
 
     serde::forward_to_deserialize_any! {
-        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str bytes
-        byte_buf option unit unit_struct newtype_struct seq tuple tuple_struct
-        map struct identifier ignored_any
+        i8 i16 i128 u128 f32 char str string bytes byte_buf unit unit_struct
+        seq tuple tuple_struct map struct identifier ignored_any
     }
 }
 
@@ -181,6 +321,7 @@ mod tests {
     struct Limit {
         limit: Decimal,
         side: Side,
+        grade: Option<u8>,
     }
 
     #[derive(Debug, Deserialize)]
@@ -203,6 +344,11 @@ mod tests {
                 "column \"side\": unknown word `over`, expected `at most`",
             ),
             ("limit\n1\n", 2, "missing column `side`"),
+            (
+                "limit,side,grade\n1,at most,ninth\n",
+                2,
+                "column \"grade\": cannot be read: \"ninth\", expected a whole number",
+            ),
             (
                 "limit,side\n1\n",
                 2,

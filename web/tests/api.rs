@@ -42,7 +42,8 @@ fn read(value: Result<JsValue, JsValue>) -> Value {
 }
 
 fn thrown(error: JsValue) -> ApiError {
-    serde_wasm_bindgen::from_value(error).expect("errors are objects")
+    let text = JSON::stringify(&error).expect("errors are objects");
+    serde_json::from_str(&String::from(text)).expect("errors have this form")
 }
 
 /// SR28's published values per 100 g: salt (02047) has 38,758 mg of sodium, granulated sugar

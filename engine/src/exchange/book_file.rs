@@ -1,5 +1,6 @@
 //! The whole book as one JSON file.
 
+use super::json_part::part;
 use super::{Problem, Trouble};
 use crate::book::{BOOK_VERSION, Book, BookError};
 use serde::Deserialize;
@@ -60,11 +61,7 @@ pub fn write_book(book: &Book) -> String {
 /// # Errors
 /// When it is no JSON or does not fit, with line and part.
 pub fn read_json<T: DeserializeOwned>(text: &str) -> Result<T, Problem> {
-    let mut reader = serde_json::Deserializer::from_str(text);
-    let value: T = serde_path_to_error::deserialize(&mut reader)
-        .map_err(|error| unfit(&error.path().to_string(), error.inner()))?;
-    reader.end().map_err(|error| no_json(&error))?;
-    Ok(value)
+    serde_json::from_str(text).map_err(|error| unfit(&part(text, &error), &error))
 }
 
 /// Looks for what would make a book ambiguous.
@@ -118,7 +115,6 @@ fn unfit(part: &str, error: &serde_json::Error) -> Problem {
     } else {
         Trouble::Unfit(what.to_owned())
     };
-    let part = if part == "." { "" } else { part };
     Problem::in_line(error.line() as u64, part, trouble)
 }
 

@@ -9,11 +9,13 @@
 //! | [`recipe_ld`] | recipes as JSON-LD in the words of schema.org | both; what was set right stays behind |
 //! | [`nutrient_csv`] | figures as a table | out |
 //! | [`cells`] | cells of a table that a spreadsheet could take for a formula | both |
+//! | [`json_part`] | which part of a JSON text does not fit | |
 //! | [`bring_in()`] | recipes from elsewhere under names that are free | in |
 
 pub mod book_file;
 mod bring_in;
 pub mod cells;
+pub mod json_part;
 pub mod nutrient_csv;
 mod problem;
 pub mod recipe_csv;

@@ -207,8 +207,12 @@ impl<'a> Reader<'a> {
     }
 
     pub(super) fn column(&mut self, count: usize) -> Result<Vec<u32>, AssetError> {
-        let first = self.bytes(count)?;
-        first.iter().map(|&byte| self.number_from(byte)).collect()
+        // A plain loop: half of the time that the page takes to open its data is spent here.
+        let mut numbers = Vec::with_capacity(count);
+        for &first in self.bytes(count)? {
+            numbers.push(self.number_from(first)?);
+        }
+        Ok(numbers)
     }
 
     fn number_from(&mut self, first: u8) -> Result<u32, AssetError> {
@@ -271,12 +275,15 @@ impl<'a> Reader<'a> {
         let mut least = [0; 4];
         least.copy_from_slice(self.bytes(4)?);
         let least = i32::from_le_bytes(least);
-        let mantissas = self.column(count)?.into_iter().map(|distance| {
-            distance.checked_sub(1).map_or(Some(MISSING), |distance| {
-                least.checked_add_unsigned(distance)
-            })
-        });
-        self.checked(mantissas.collect())
+        let mut mantissas = Vec::with_capacity(count);
+        for number in self.column(count)? {
+            let mantissa = match number.checked_sub(1) {
+                None => Some(MISSING),
+                Some(distance) => least.checked_add_unsigned(distance),
+            };
+            mantissas.push(self.checked(mantissa)?);
+        }
+        Ok(mantissas)
     }
 
     pub(super) fn repeated_texts(&mut self, count: usize) -> Result<Vec<String>, AssetError> {

@@ -13,7 +13,7 @@ use super::AssetError;
 
 /// The version that is written and the only one that is read. It goes up with every change to
 /// the layout of the content.
-pub const VERSION: u16 = 1;
+pub const VERSION: u16 = 2;
 
 const MARK: [u8; 8] = *b"GWDATA\r\n";
 const HEADER: usize = 19;

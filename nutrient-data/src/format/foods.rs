@@ -2,6 +2,7 @@
 
 use super::columns::{Reader, Writer};
 use super::envelope::{self, Kind};
+use super::expected;
 use super::{
     AssetError, FoodRow, FoodsAsset, GroupRow, MeasureRow, NutrientRow, Scaled, ValueColumn,
 };
@@ -34,7 +35,7 @@ pub fn decode_foods(file: &[u8]) -> Result<FoodsAsset, AssetError> {
     let groups = read_groups(&mut r)?;
     let nutrients = read_nutrients(&mut r)?;
     let measures = read_measures(&mut r, foods.len())?;
-    let values = read_values(&mut r, &nutrients, foods.len())?;
+    let values = read_values(&mut r, &nutrients, &foods)?;
     r.end()?;
     Ok(FoodsAsset {
         foods,
@@ -202,25 +203,36 @@ fn write_values(w: &mut Writer, asset: &FoodsAsset) {
             asset.foods.len(),
             "a cell for each food"
         );
+        let distances = expected::distances(column, &asset.values, &asset.foods);
         w.byte(column.scale);
-        w.mantissas(&column.mantissas);
+        w.byte(distances.is_some().into());
+        w.mantissas(distances.as_ref().unwrap_or(&column.mantissas));
     }
 }
 
 fn read_values(
     r: &mut Reader<'_>,
     nutrients: &[NutrientRow],
-    foods: usize,
+    foods: &[FoodRow],
 ) -> Result<Vec<ValueColumn>, AssetError> {
     r.part = "nutrient values";
-    nutrients
-        .iter()
-        .map(|nutrient| {
-            Ok(ValueColumn {
-                nutrient: nutrient.number,
-                scale: r.byte()?,
-                mantissas: r.mantissas(foods)?,
-            })
-        })
-        .collect()
+    let mut columns = Vec::with_capacity(nutrients.len());
+    let mut distances = Vec::new();
+    for (place, nutrient) in nutrients.iter().enumerate() {
+        let scale = r.byte()?;
+        match r.byte()? {
+            0 => {}
+            1 => distances.push(place),
+            _ => return r.malformed(),
+        }
+        columns.push(ValueColumn {
+            nutrient: nutrient.number,
+            scale,
+            mantissas: r.mantissas(foods.len())?,
+        });
+    }
+    match expected::resolve(&mut columns, &distances, foods) {
+        Some(()) => Ok(columns),
+        None => r.malformed(),
+    }
 }

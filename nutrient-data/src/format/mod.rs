@@ -13,6 +13,7 @@
 mod columns;
 mod envelope;
 mod error;
+mod expected;
 mod foods;
 mod provenance;
 mod rows;

@@ -11,6 +11,7 @@ use engine::recipe::{Recipe, RecipeLine, read_lines};
 use engine::reference::{RecipeStudy, Reference, WeekStudy};
 use engine::swaps::SwapIndex;
 use engine::week::WeekId;
+use js_sys::JSON;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use std::borrow::Cow;
@@ -185,9 +186,14 @@ pub(super) fn no_figures(problem: &engine::reference::StudyProblem) -> ApiError 
     ApiError::new(ErrorKind::Recipe, "recipe.servings", problem, remedy)
 }
 
+/// A script's value: what JSON writes of it.
 pub(super) fn from_js<T: DeserializeOwned>(argument: &str, value: JsValue) -> Result<T, ApiError> {
-    serde_path_to_error::deserialize(serde_wasm_bindgen::Deserializer::from(value))
-        .map_err(|error| ApiError::input(argument, &error))
+    let text = JSON::stringify(&value)
+        .ok()
+        .and_then(|text| text.as_string());
+    // What JSON does not write, such as `undefined`, is nothing.
+    let text = text.as_deref().unwrap_or("null");
+    serde_json::from_str(text).map_err(|error| ApiError::input(argument, text, &error))
 }
 
 pub(super) fn or_default<T: DeserializeOwned + Default>(
@@ -198,8 +204,8 @@ pub(super) fn or_default<T: DeserializeOwned + Default>(
     Ok(given.unwrap_or_default())
 }
 
+/// Plain objects and lists, with null for what is not known.
 pub(super) fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
-    // Objects instead of maps, and null for what is not known.
-    let serializer = serde_wasm_bindgen::Serializer::json_compatible();
-    Ok(value.serialize(&serializer)?)
+    let text = serde_json::to_string(value).map_err(|error| JsError::new(&error.to_string()))?;
+    JSON::parse(&text)
 }

@@ -1,5 +1,7 @@
 //! What is thrown when a call cannot be answered.
 
+use super::engine::to_js;
+use engine::exchange::json_part::part;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use wasm_bindgen::prelude::*;
@@ -45,17 +47,21 @@ impl ApiError {
         }
     }
 
-    /// An error about a part of an argument.
-    pub fn input<E: fmt::Display>(argument: &str, error: &serde_path_to_error::Error<E>) -> Self {
-        let path = error.path().to_string();
-        let place = match path.as_str() {
-            "." => argument.to_owned(),
-            path => format!("{argument}.{path}"),
+    /// An error about a part of an argument, which was read as `text`.
+    pub fn input(argument: &str, text: &str, error: &serde_json::Error) -> Self {
+        let part = part(text, error);
+        let place = match part.as_str() {
+            "" => argument.to_owned(),
+            part if part.starts_with('[') => format!("{argument}{part}"),
+            part => format!("{argument}.{part}"),
         };
+        // Lines and columns are those of a text that the caller has not seen.
+        let told = error.to_string();
+        let what = told.split(" at line ").next().unwrap_or_default();
         Self {
             kind: ErrorKind::Input,
             r#where: place,
-            message: error.inner().to_string(),
+            message: what.to_owned(),
             remedy: "compare it with the declarations; numbers are written as text, as in \"2.5\""
                 .to_owned(),
         }
@@ -65,6 +71,6 @@ impl ApiError {
 impl From<ApiError> for JsValue {
     fn from(error: ApiError) -> Self {
         // A few texts: they always have a JavaScript form.
-        serde_wasm_bindgen::to_value(&error).unwrap_or_else(|_| Self::from_str(&error.message))
+        to_js(&error).unwrap_or_else(|_| Self::from_str(&error.message))
     }
 }

@@ -13,7 +13,7 @@ const KITCHEN_WORTH: u16 = 950;
 const STAPLE: i32 = 60;
 
 /// A word in an entry.
-#[derive(Debug, Clone, Copy)]
+#[derive(Debug, Clone, Copy, Default)]
 pub struct Posting {
     /// Row of the entry.
     pub entry: u16,
@@ -48,6 +48,16 @@ pub struct Index {
     /// For each term, where its postings begin.
     begins: Vec<u32>,
     postings: Vec<Posting>,
+    /// For each entry, where its words begin.
+    words_begin: Vec<u32>,
+    words: Vec<Held>,
+}
+
+/// A word that an entry holds, and the place of its posting.
+#[derive(Debug, Clone, Copy, Default)]
+struct Held {
+    term: u32,
+    posting: u32,
 }
 
 impl Index {
@@ -82,7 +92,8 @@ impl Index {
                 add_marks(entry, marks, &mut found);
             }
         }
-        let (begins, postings) = by_term(vocabulary.len(), found);
+        let (begins, postings) = by_term(vocabulary.len(), &found);
+        let (words_begin, words) = by_entry(ids.len(), &begins, &postings);
         Self {
             foods: ids,
             start,
@@ -92,6 +103,8 @@ impl Index {
             phrases,
             begins,
             postings,
+            words_begin,
+            words,
         }
     }
 
@@ -99,6 +112,14 @@ impl Index {
     pub fn postings(&self, term: Term) -> &[Posting] {
         let at = term.0 as usize;
         &self.postings[self.begins[at] as usize..self.begins[at + 1] as usize]
+    }
+
+    /// The words that an entry holds, each with its posting.
+    pub fn words(&self, entry: u16) -> impl Iterator<Item = (Term, &Posting)> {
+        let at = usize::from(entry);
+        let range = self.words_begin[at] as usize..self.words_begin[at + 1] as usize;
+        let held = self.words[range].iter();
+        held.map(|held| (Term(held.term), &self.postings[held.posting as usize]))
     }
 }
 
@@ -154,24 +175,66 @@ fn kitchen_phrases(
 }
 
 /// Sorts postings by term; a word that an entry holds twice is one posting.
-fn by_term(terms: usize, mut found: Vec<(Term, Posting)>) -> (Vec<u32>, Vec<Posting>) {
-    found.sort_by_key(|(term, posting)| (*term, posting.entry));
+fn by_term(terms: usize, found: &[(Term, Posting)]) -> (Vec<u32>, Vec<Posting>) {
+    let (starts, mut sorted) = grouped(
+        terms,
+        found.iter().map(|(term, posting)| (term.0, *posting)),
+    );
     let mut begins = Vec::with_capacity(terms + 1);
     let mut postings: Vec<Posting> = Vec::with_capacity(found.len());
-    let mut last = None;
-    for (term, posting) in found {
-        while begins.len() <= term.0 as usize {
-            begins.push(postings.len() as u32);
+    for of_term in starts.windows(2) {
+        let list = &mut sorted[of_term[0] as usize..of_term[1] as usize];
+        // Kitchen words come after all descriptions.
+        if !list.is_sorted_by_key(|posting| posting.entry) {
+            list.sort_by_key(|posting| posting.entry);
         }
-        match postings.last_mut() {
-            Some(same) if last == Some((term, posting.entry)) => {
-                same.worth = same.worth.max(posting.worth);
-                same.unasked += posting.unasked;
+        let begin = postings.len();
+        begins.push(begin as u32);
+        for posting in list {
+            match postings[begin..].last_mut() {
+                Some(same) if same.entry == posting.entry => {
+                    same.worth = same.worth.max(posting.worth);
+                    same.unasked += posting.unasked;
+                }
+                _ => postings.push(*posting),
             }
-            _ => postings.push(posting),
         }
-        last = Some((term, posting.entry));
     }
-    begins.resize(terms + 1, postings.len() as u32);
+    begins.push(postings.len() as u32);
     (begins, postings)
+}
+
+/// The words of each entry.
+fn by_entry(entries: usize, begins: &[u32], postings: &[Posting]) -> (Vec<u32>, Vec<Held>) {
+    let terms = (0..).zip(begins.windows(2));
+    let term_of_each =
+        terms.flat_map(|(term, range)| std::iter::repeat_n(term, (range[1] - range[0]) as usize));
+    let words = term_of_each.zip(0..).zip(postings);
+    grouped(
+        entries,
+        words.map(|((term, posting), of)| (u32::from(of.entry), Held { term, posting })),
+    )
+}
+
+/// Puts things into the order of their group numbers, and says where each group
+/// begins; things of one group stay in their order.
+fn grouped<T: Copy + Default>(
+    groups: usize,
+    things: impl Iterator<Item = (u32, T)> + Clone,
+) -> (Vec<u32>, Vec<T>) {
+    let mut begins = vec![0; groups + 1];
+    for (group, _) in things.clone() {
+        begins[group as usize + 1] += 1;
+    }
+    for group in 1..=groups {
+        begins[group] += begins[group - 1];
+    }
+    let mut next = begins.clone();
+    let mut sorted = vec![T::default(); begins[groups] as usize];
+    for (group, thing) in things {
+        let place = &mut next[group as usize];
+        sorted[*place as usize] = thing;
+        *place += 1;
+    }
+    (begins, sorted)
 }

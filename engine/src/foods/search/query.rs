@@ -196,6 +196,11 @@ impl Asked {
         })
     }
 
+    /// Whether only the first letter or two of the word have been typed.
+    pub fn hardly_begun(&self) -> bool {
+        self.word.unfinished && self.word.text.len() <= 2
+    }
+
     /// How well the word fits a term, thousandths.
     pub fn fit(&self, term: Term) -> Option<u16> {
         let at = self

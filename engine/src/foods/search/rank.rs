@@ -1,8 +1,9 @@
 //! The entries that fit a query, best first.
 
-use super::index::Index;
+use super::index::{Index, Posting};
 use super::lexicon::Kind;
 use super::query::{Asked, MatchedPhrase, Query};
+use super::vocabulary::Reading;
 
 /// Gain of an entry that has every word of the query in its name, thousandths.
 const ALL_FOUND: i64 = 2000;
@@ -52,23 +53,55 @@ struct OneWord {
     guessed: u32,
 }
 
+/// What a query has gathered, for the entries that it has touched.
+struct Sums {
+    /// For each entry, its place in `of`, plus one; zero while untouched.
+    places: Vec<u32>,
+    of: Vec<(u16, Gathered)>,
+}
+
+impl Sums {
+    fn new(entries: usize) -> Self {
+        Self {
+            places: vec![0; entries],
+            of: Vec::new(),
+        }
+    }
+
+    fn place(&mut self, entry: u16) -> usize {
+        let place = &mut self.places[usize::from(entry)];
+        if *place == 0 {
+            self.of.push((entry, Gathered::default()));
+            *place = self.of.len() as u32;
+        }
+        *place as usize - 1
+    }
+}
+
 /// The `limit` best entries for one way to put the query; `named` says for
 /// which share of it the table of kitchen words names which entries.
 pub fn best(index: &Index, query: &Query, named: &[(u16, u16)], limit: usize) -> Vec<Fit> {
-    let mut gathered = vec![Gathered::default(); index.foods.len()];
+    let mut gathered = Sums::new(index.foods.len());
     for asked in &query.asked {
-        gather(index, asked, &mut gathered);
+        // One or two letters begin words of nearly every entry: then they
+        // choose among the entries that have the other words, if there are
+        // enough of these.
+        if asked.hardly_begun() && gathered.of.len() >= limit {
+            gather_among_touched(index, asked, &mut gathered);
+        } else {
+            gather(index, asked, &mut gathered);
+        }
     }
     let total = i64::from(query.weight().max(1));
     let states = query.asked.iter().filter(|asked| is_state(asked)).count() as u16;
     let mut top = Top::new(limit);
-    for (entry, sums) in gathered.iter().enumerate() {
+    for (entry, sums) in gathered.of {
         if sums.gain == 0 {
             continue;
         }
         let explained = i64::from(sums.explained) / total;
         let named = named
-            .binary_search_by_key(&(entry as u16), |(entry, _)| *entry)
+            .binary_search_by_key(&entry, |(entry, _)| *entry)
             .map_or(0, |at| named[at].1);
         // A food that the table names for some of the words is not meant
         // when it is not in the state asked for, or lacks the other words.
@@ -79,11 +112,11 @@ pub fn best(index: &Index, query: &Query, named: &[(u16, u16)], limit: usize) ->
         };
         let missing = 1000 - explained;
         let score = ALL_FOUND * (i64::from(sums.gain) / total - missing) / 1000
-            + i64::from(index.start[entry])
+            + i64::from(index.start[usize::from(entry)])
             + i64::from(sums.regained)
             + NAMED * named / 1000;
         top.offer(Fit {
-            entry: entry as u16,
+            entry,
             score: score as i32,
             explained: (i64::from(sums.typed) / total) as u16,
             named: named as u16,
@@ -98,35 +131,66 @@ fn is_state(asked: &Asked) -> bool {
 
 /// Adds up one word: an entry gains by its best reading only, and gets back
 /// its losses for all words that answer it, but for one only that is guessed.
-fn gather(index: &Index, asked: &Asked, gathered: &mut [Gathered]) {
+fn gather(index: &Index, asked: &Asked, gathered: &mut Sums) {
     let mut touched = Vec::new();
     for reading in &asked.readings {
-        let fit = u32::from(reading.fit);
         for posting in index.postings(reading.term) {
-            let word = &mut gathered[usize::from(posting.entry)].word;
+            let place = gathered.place(posting.entry);
+            let word = &mut gathered.of[place].1.word;
             if word.worth == 0 {
-                touched.push(posting.entry);
+                touched.push(place);
             }
-            let worth = (fit * u32::from(posting.worth) / 1000).max(1);
-            let back = fit * u32::from(posting.unasked) / 1000;
-            if reading.sure {
-                word.sure += back;
-            }
-            if worth > word.worth {
-                (word.worth, word.fit) = (worth, fit);
-                word.typed = fit * u32::from(reading.typed) / 1000;
-                word.guessed = if reading.sure { 0 } else { back };
-            }
+            word.add(reading, posting);
         }
     }
-    for entry in touched {
-        let sums = &mut gathered[usize::from(entry)];
-        let word = std::mem::take(&mut sums.word);
-        sums.gain += asked.weight * word.worth;
-        sums.explained += asked.weight * word.fit;
-        sums.typed += asked.weight * word.typed;
-        sums.regained += word.sure + word.guessed;
-        sums.states += u16::from(is_state(asked) && word.fit >= 500);
+    for place in touched {
+        gathered.of[place].1.close_word(asked);
+    }
+}
+
+/// The same for the entries that have one of the words before.
+fn gather_among_touched(index: &Index, asked: &Asked, gathered: &mut Sums) {
+    let mut readings = vec![None; index.dictionary.terms()];
+    for reading in &asked.readings {
+        readings[reading.term.0 as usize] = Some(reading);
+    }
+    for (entry, sums) in &mut gathered.of {
+        for (term, posting) in index.words(*entry) {
+            if let Some(reading) = readings[term.0 as usize] {
+                sums.word.add(reading, posting);
+            }
+        }
+        if sums.word.worth > 0 {
+            sums.close_word(asked);
+        }
+    }
+}
+
+impl OneWord {
+    fn add(&mut self, reading: &Reading, posting: &Posting) {
+        let fit = u32::from(reading.fit);
+        let worth = (fit * u32::from(posting.worth) / 1000).max(1);
+        let back = fit * u32::from(posting.unasked) / 1000;
+        if reading.sure {
+            self.sure += back;
+        }
+        if worth > self.worth {
+            (self.worth, self.fit) = (worth, fit);
+            self.typed = fit * u32::from(reading.typed) / 1000;
+            self.guessed = if reading.sure { 0 } else { back };
+        }
+    }
+}
+
+impl Gathered {
+    /// Adds what the word at hand has brought, and makes room for the next.
+    fn close_word(&mut self, asked: &Asked) {
+        let word = std::mem::take(&mut self.word);
+        self.gain += asked.weight * word.worth;
+        self.explained += asked.weight * word.fit;
+        self.typed += asked.weight * word.typed;
+        self.regained += word.sure + word.guessed;
+        self.states += u16::from(is_state(asked) && word.fit >= 500);
     }
 }
 

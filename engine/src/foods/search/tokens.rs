@@ -189,10 +189,33 @@ impl Cutter {
     }
 }
 
+/// For each first letter, one bit for each length of a word that begins a
+/// group: nearly no other word passes.
+const BEGINNINGS: [u32; 26] = {
+    let mut lengths = [0; 26];
+    let mut at = 0;
+    while at < GROUPS.len() {
+        let first = GROUPS[at].0[0].as_bytes();
+        lengths[(first[0] - b'a') as usize] |= 1 << first.len();
+        at += 1;
+    }
+    lengths
+};
+
+/// Whether a group may begin with this word.
+fn may_begin_group(word: &str) -> bool {
+    let letter = word.as_bytes()[0].wrapping_sub(b'a');
+    let lengths = BEGINNINGS.get(usize::from(letter)).copied().unwrap_or(0);
+    word.len() < 32 && lengths & (1 << word.len()) != 0
+}
+
 /// The group that the words begin with.
 fn group(words: &[Word]) -> Option<(usize, &'static [&'static str])> {
-    // Nearly no word begins a group: the first letter settles most.
-    let letter = words.first()?.text.as_bytes()[0];
+    let first = words.first()?;
+    if !may_begin_group(&first.text) {
+        return None;
+    }
+    let letter = first.text.as_bytes()[0];
     let letter_of = |pattern: &[&str]| pattern[0].as_bytes()[0];
     let from = GROUPS.partition_point(|(pattern, _)| letter_of(pattern) < letter);
     GROUPS[from..]

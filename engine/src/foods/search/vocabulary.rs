@@ -139,6 +139,11 @@ impl Dictionary {
         self.kinds[term.0 as usize]
     }
 
+    /// How many terms there are.
+    pub fn terms(&self) -> usize {
+        self.kinds.len()
+    }
+
     /// The term of exactly this word, in either number.
     pub fn exact(&self, word: &str) -> Option<Term> {
         let find = |text: &str| {
