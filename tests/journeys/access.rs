@@ -12,7 +12,7 @@ use thirtyfour::prelude::*;
 const AXE: &str = "GRAMWRIGHT_AXE";
 
 /// Addresses of the views, and what each shows once it is there.
-const VIEWS: [(&str, &str); 12] = [
+const VIEWS: [(&str, &str); 15] = [
     ("#/recipes", "[data-test=recipe-row]"),
     ("#/recipe/beef-and-bean-chili", "[data-test=figure-sodium]"),
     (
@@ -39,6 +39,15 @@ const VIEWS: [(&str, &str); 12] = [
         "#/week/lunch-2026-11-30/review",
         "[data-test=review-finding]",
     ),
+    (
+        "#/kitchen/lunch-2026-11-30/2026-12-03",
+        "[data-test=site-sheet]",
+    ),
+    (
+        "#/buying/breakfast-2026-11-30/2026-12-03",
+        "[data-test=to-buy]",
+    ),
+    ("#/month/2026-12-01", "[data-test=month-standing]"),
     ("#/about", "#office"),
 ];
 

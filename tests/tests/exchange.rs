@@ -80,25 +80,24 @@ fn full_book() -> Value {
         "ownRules": { "dietarySpecifications": "x", "mealPatterns": "y", "weekRules": "z" },
         "switches": ["a reading"],
         "production": {
-            "sites": [{ "id": "s", "name": "S",
-                        "serves": [{ "kind": "lunch", "group": "K-5", "meals": "210" }] }],
-            "stated": [{ "date": "2026-11-30", "kind": "lunch", "group": "K-5", "recipe": "a",
-                         "site": "s", "servings": "90" }],
+            "sites": [{ "id": "s", "name": "S", "serves": [
+                { "kind": "snack", "group": "6-12", "meals": "40" }] }],
+            "stated": [{ "date": "2026-11-30", "kind": "snack", "group": "6-12", "recipe": "a",
+                         "site": "s", "servings": "12" }],
             "packs": [
-                { "food": "SR28:16027", "words": "case", "price": "31.50", "pricedOn": "2026-10-01",
-                  "size": { "by": "weight", "grams": "11340" } },
-                { "food": "OWN:1", "words": "jug", "size": { "by": "volume", "millilitres": "3785" } }
-            ],
+                { "food": "SR28:16027", "words": "bag", "size": { "by": "weight", "grams": "9000" },
+                  "price": "23.40", "pricedOn": "2026-11-02" },
+                { "food": "OWN:1", "words": "jug", "size": { "by": "volume", "millilitres": "3785.4" } }],
             "ways": [
-                { "recipe": "a", "minutes": 90, "pan": { "pan": "p", "filling": { "by": "volume" } } },
-                { "recipe": "b", "pan": { "pan": "p", "filling": { "by": "weight", "grams": "4000" } } },
-                { "recipe": "c", "pan": { "pan": "p", "filling": { "by": "servings", "servings": "24" } } }
-            ],
-            "scale": "bench"
+                { "recipe": "a", "minutes": 45,
+                  "pan": { "pan": "full 4", "filling": { "by": "servings", "servings": "20" } } },
+                { "recipe": "b", "pan": { "pan": "full 2", "filling": { "by": "volume" } } },
+                { "recipe": "c", "pan": { "pan": "sheet", "filling": { "by": "weight", "grams": "4000" } } }],
+            "scale": "grams"
         },
         "calendar": {
-            "noSchool": [{ "date": "2026-12-24", "words": "winter break" }],
-            "cycles": [{ "id": "y", "title": "Y", "weeks": ["w"], "onBreak": "runOn" }]
+            "noSchool": [{ "date": "2026-12-25", "words": "Christmas" }],
+            "cycles": [{ "id": "c", "title": "Winter", "weeks": ["w"], "onBreak": "runOn" }]
         }
     })
 }

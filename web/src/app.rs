@@ -157,6 +157,15 @@ fn view(route: &Route) -> Html {
         Route::Review(id) => {
             html! { <views::review::ReviewView id={id.clone()} key={id.0.clone()} /> }
         }
+        Route::Month(date) => {
+            html! { <views::month::MonthView date={*date} key={route.fragment()} /> }
+        }
+        Route::Kitchen(week, date) => {
+            html! { <views::kitchen::KitchenView week={week.clone()} date={*date} key={route.fragment()} /> }
+        }
+        Route::Buying(week, date) => {
+            html! { <views::kitchen::BuyingView week={week.clone()} date={*date} key={route.fragment()} /> }
+        }
         Route::Rules(date) => {
             html! { <views::rules::RulesView date={*date} key={route.fragment()} /> }
         }

@@ -98,6 +98,16 @@ pub fn go(route: &Route) {
     drop(gloo::utils::window().location().set_hash(&route.fragment()));
 }
 
+/// Notes in the address what is shown, without leaving the view: loading the
+/// page again leads back to it, and the keyboard stays where it is.
+pub fn note_address(route: &Route) {
+    if let Ok(history) = gloo::utils::window().history() {
+        let state = wasm_bindgen::JsValue::NULL;
+        // Browsers refuse it only where no page has an address of its own.
+        drop(history.replace_state_with_url(&state, "", Some(&route.fragment())));
+    }
+}
+
 /// Moves the keyboard to an element.
 pub fn focus(id: &str) {
     use wasm_bindgen::JsCast;

@@ -29,6 +29,12 @@ pub enum Route {
     WeekForFamilies(WeekId),
     /// One week's printout for a review.
     Review(WeekId),
+    /// A month at a glance; this one where none is named.
+    Month(Option<Date>),
+    /// A day of a week in the kitchens; the first there is where none is named.
+    Kitchen(Option<WeekId>, Option<Date>),
+    /// What to buy for a week or a day of it.
+    Buying(Option<WeekId>, Option<Date>),
     /// The rules in force, today or on a date, and the office's own.
     Rules(Option<Date>),
     /// The office's own foods, and the search over all foods.
@@ -65,6 +71,14 @@ impl Route {
             ["week", id] => Self::Week(WeekId(unescape(id))),
             ["week", id, "families"] => Self::WeekForFamilies(WeekId(unescape(id))),
             ["week", id, "review"] => Self::Review(WeekId(unescape(id))),
+            ["month"] => Self::Month(None),
+            ["month", date] => Self::Month(date.parse().ok()),
+            ["kitchen"] => Self::Kitchen(None, None),
+            ["kitchen", id] => Self::Kitchen(Some(WeekId(unescape(id))), None),
+            ["kitchen", id, date] => Self::Kitchen(Some(WeekId(unescape(id))), date.parse().ok()),
+            ["buying"] => Self::Buying(None, None),
+            ["buying", id] => Self::Buying(Some(WeekId(unescape(id))), None),
+            ["buying", id, date] => Self::Buying(Some(WeekId(unescape(id))), date.parse().ok()),
             ["rules"] => Self::Rules(None),
             ["rules", date] => Self::Rules(date.parse().ok()),
             ["foods"] => Self::Foods,
@@ -95,12 +109,25 @@ impl Route {
             Self::Week(id) => format!("#/week/{}", escape(&id.0)),
             Self::WeekForFamilies(id) => format!("#/week/{}/families", escape(&id.0)),
             Self::Review(id) => format!("#/week/{}/review", escape(&id.0)),
+            Self::Month(None) => "#/month".to_owned(),
+            Self::Month(Some(date)) => format!("#/month/{date}"),
+            Self::Kitchen(week, date) => of_week("kitchen", week.as_ref(), *date),
+            Self::Buying(week, date) => of_week("buying", week.as_ref(), *date),
             Self::Rules(None) => "#/rules".to_owned(),
             Self::Rules(Some(date)) => format!("#/rules/{date}"),
             Self::Foods => "#/foods".to_owned(),
             Self::Food(id) => format!("#/food/{}", escape(&id.to_string())),
             Self::About => "#/about".to_owned(),
         }
+    }
+}
+
+/// A view of a week or of one of its days.
+fn of_week(view: &str, week: Option<&WeekId>, date: Option<Date>) -> String {
+    match (week, date) {
+        (None, _) => format!("#/{view}"),
+        (Some(week), None) => format!("#/{view}/{}", escape(&week.0)),
+        (Some(week), Some(date)) => format!("#/{view}/{}/{date}", escape(&week.0)),
     }
 }
 
@@ -153,6 +180,8 @@ mod tests {
                 Route::Week(WeekId(id.into())),
                 Route::WeekForFamilies(WeekId(id.into())),
                 Route::Review(WeekId(id.into())),
+                Route::Kitchen(Some(WeekId(id.into())), None),
+                Route::Buying(Some(WeekId(id.into())), "2026-11-30".parse().ok()),
             ] {
                 assert_eq!(Route::from_fragment(&route.fragment()), route);
             }
@@ -160,6 +189,10 @@ mod tests {
         for route in [
             Route::Recipes,
             Route::Weeks,
+            Route::Month(None),
+            Route::Month("2026-12-01".parse().ok()),
+            Route::Kitchen(None, None),
+            Route::Buying(None, None),
             Route::Rules(None),
             Route::Rules("2026-11-30".parse().ok()),
             Route::Foods,

@@ -4,7 +4,7 @@
 use crate::state::Contents;
 use crate::words;
 use engine::book::Book;
-use engine::findings::{Carrier, carriers};
+use engine::findings::{Carrier, DayShare, carriers, day_shares};
 use engine::foods::NutrientId;
 use engine::recipe::{LineKind, Recipe, RecipeId};
 use engine::reference::{RecipeStudy, Reference, WeekStudy};
@@ -237,6 +237,30 @@ impl Tables {
         let entry = (Rc::clone(recipe), study.clone());
         known.insert(recipe.id.clone(), entry);
         study
+    }
+
+    /// All recipes of the book with what is found out about each.
+    pub fn studies(&self, contents: &Contents) -> Vec<(Rc<Recipe>, StudiedRecipe)> {
+        let recipes = contents.recipes.iter();
+        recipes
+            .map(|recipe| (recipe.clone(), self.study(recipe, contents)))
+            .collect()
+    }
+
+    /// What fills the days of a service.
+    pub fn day_shares(
+        &self,
+        week: &Week,
+        contents: &Contents,
+        service: &Service,
+        nutrient: NutrientId,
+    ) -> Vec<DayShare> {
+        let recipes = self.recipes_of(week, contents);
+        let served: Vec<ServedRecipe<'_>> = recipes
+            .iter()
+            .filter_map(|(id, study)| Some((id, study.analysis.as_ref().ok()?)))
+            .collect();
+        day_shares(week, service, &served, nutrient)
     }
 
     /// How a week of the book stands.

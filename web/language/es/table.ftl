@@ -542,3 +542,15 @@ table-tortillas = tortillas
 table-vegetable = verdura
 table-wheat-flour = harina de trigo
 table-yogurt = yogur
+## Bandejas y básculas
+table-steam-table-pan-full-size-12-by-20-in-2-in-deep = bandeja de mesa de vapor, entera (12 por 20 in), 2 in de fondo
+table-steam-table-pan-full-size-12-by-20-in-2-1-2-in-deep = bandeja de mesa de vapor, entera (12 por 20 in), 2 1/2 in de fondo
+table-steam-table-pan-full-size-12-by-20-in-4-in-deep = bandeja de mesa de vapor, entera (12 por 20 in), 4 in de fondo
+table-steam-table-pan-full-size-12-by-20-in-6-in-deep = bandeja de mesa de vapor, entera (12 por 20 in), 6 in de fondo
+table-steam-table-pan-half-size-12-by-10-in-2-1-2-in-deep = bandeja de mesa de vapor, media (12 por 10 in), 2 1/2 in de fondo
+table-steam-table-pan-half-size-12-by-10-in-4-in-deep = bandeja de mesa de vapor, media (12 por 10 in), 4 in de fondo
+table-sheet-pan-full-size-18-by-26-in = bandeja de horno, entera (18 por 26 in)
+table-sheet-pan-half-size-13-by-18-in = bandeja de horno, media (13 por 18 in)
+table-pounds-and-ounces-1-8-oz-to-2-lb-1-4-oz-to-10-lb-then-whole-ounces = libras y onzas: 1/8 oz hasta 2 lb, 1/4 oz hasta 10 lb, después onzas enteras
+table-decimal-pounds-0-01-lb-to-6-lb-0-02-lb-to-30-lb-then-0-05-lb = libras decimales: 0.01 lb hasta 6 lb, 0.02 lb hasta 30 lb, después 0.05 lb
+table-grams-1-g-to-1-kg-5-g-to-10-kg-then-20-g = gramos: 1 g hasta 1 kg, 5 g hasta 10 kg, después 20 g

@@ -45,8 +45,13 @@ pub fn Header(props: &HeaderProps) -> Html {
     );
     let is_week = matches!(
         props.route,
-        Route::Weeks | Route::Week(_) | Route::WeekForFamilies(_) | Route::Review(_)
+        Route::Weeks
+            | Route::Week(_)
+            | Route::Month(_)
+            | Route::WeekForFamilies(_)
+            | Route::Review(_)
     );
+    let is_kitchen = matches!(props.route, Route::Kitchen(..) | Route::Buying(..));
     let is_food = matches!(props.route, Route::Foods | Route::Food(_));
     let is_rules = matches!(props.route, Route::Rules(_));
     html! {
@@ -56,6 +61,7 @@ pub fn Header(props: &HeaderProps) -> Html {
             <nav aria-label={words::VIEWS}>
                 { link(Route::Recipes, words::RECIPES, is_recipe) }
                 { link(Route::Weeks, words::WEEKS, is_week) }
+                { link(Route::Kitchen(None, None), crate::views::kitchen::words::TITLE, is_kitchen) }
                 { link(Route::Foods, words::FOODS, is_food) }
                 { link(Route::Rules(None), words::RULES, is_rules) }
                 { link(Route::About, words::ABOUT, props.route == Route::About) }

@@ -1,6 +1,7 @@
 //! Pieces of interface that several views use.
 
 mod bar;
+pub mod chart;
 mod find;
 mod footer;
 mod header;

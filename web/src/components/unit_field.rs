@@ -94,6 +94,9 @@ pub struct UnitFieldProps {
     /// Told when the field is emptied.
     #[prop_or_default]
     pub on_clear: Option<Callback<()>>,
+    /// Whether only readers of the screen get the label.
+    #[prop_or_default]
+    pub hide_label: bool,
     /// Name for tests.
     #[prop_or_default]
     pub data_test: AttrValue,
@@ -125,7 +128,7 @@ pub fn UnitField(props: &UnitFieldProps) -> Html {
     html! {
         <span class="unit-field">
             <NumberField id={&props.id} data_test={&props.data_test} label={&props.label}
-                value={number} {on_change} on_clear={props.on_clear.clone()} />
+                hide_label={props.hide_label} value={number} {on_change} on_clear={props.on_clear.clone()} />
             <Select id={format!("{}-unit", props.id)} label={crate::words::unit_of(&props.label)}
                 hide_label={true} {names} chosen={props.units.iter().position(|one| *one == unit)}
                 on_choose={on_unit} />

@@ -10,8 +10,8 @@ macro_rules! files {
 
 macro_rules! views {
     ($folder:literal) => {
-        files!($folder: "about", "batch", "claims", "credits", "facts", "files", "find", "foods",
-            "format", "frame", "guide", "help", "line", "named", "parents", "problem", "recipe",
+        files!($folder: "about", "batch", "chart", "claims", "credits", "facts", "files", "find", "foods",
+            "format", "frame", "guide", "help", "kitchen", "line", "month", "named", "parents", "plan", "problem", "recipe",
             "review", "rules", "stated", "sure", "swaps", "trouble", "used", "versions", "week")
     };
 }

@@ -1,12 +1,13 @@
 //! Everything that can be done to the book.
 
 use super::contents::Saved;
+use super::kitchen_edit::{CalendarEdit, ProductionEdit};
 use engine::components::BeansRole;
 use engine::foods::NutrientId;
 use engine::own_foods::{OwnFood, OwnMeasure};
 use engine::recipe::{Correction, Recipe, RecipeId, RecipeLine, ServingSize};
 use engine::units::{Grams, Servings};
-use engine::week::{Date, GradeGroup, MealKind, WeekId};
+use engine::week::{Date, GradeGroup, MealKind, Week, WeekId};
 use rust_decimal::Decimal;
 
 /// One change.
@@ -40,6 +41,8 @@ pub enum Action {
         /// Its days.
         dates: Vec<Date>,
     },
+    /// Add weeks in one step; their ids are made unique.
+    AddWeeks(Vec<Week>),
     /// Take a week out of the book.
     RemoveWeek(WeekId),
     /// Change a week.
@@ -52,6 +55,10 @@ pub enum Action {
     Food(u32, FoodEdit),
     /// Write one of the office's own tables of limits, usable or not.
     OwnRules(OwnTable, String),
+    /// Change what the office keeps of its kitchens.
+    Production(ProductionEdit),
+    /// Change what the office keeps of the school year.
+    Calendar(CalendarEdit),
     /// Take the last step back.
     Undo,
     /// Do the step again that was taken back.
@@ -188,6 +195,14 @@ pub enum WeekEdit {
     ChoiceRecipe(ChoiceAt, RecipeId),
     /// Another number of planned servings.
     Planned(ChoiceAt, Servings),
+    /// Move a choice so that it stands there.
+    MoveChoice(ChoiceAt, ChoiceAt),
+    /// Move a choice to the same part of the same meal on another day.
+    ChoiceToDay(ChoiceAt, usize),
+    /// Move a meal so that it stands there.
+    MoveMeal(MealAt, MealAt),
+    /// Exchange what two days serve.
+    ExchangeDays(usize, usize),
 }
 
 /// One change of an own food.

@@ -106,6 +106,12 @@ impl Contents {
         RecipeId(unique_name(title, "recipe", taken))
     }
 
+    /// The name that a new week of this title will get.
+    pub fn free_week_id(&self, title: &str) -> WeekId {
+        let taken = self.weeks.iter().map(|other| other.id.0.as_str());
+        WeekId(unique_name(title, "week", taken))
+    }
+
     /// A week by its name.
     pub fn week(&self, id: &WeekId) -> Option<&Rc<Week>> {
         self.weeks.iter().find(|week| week.id == *id)

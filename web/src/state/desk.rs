@@ -5,11 +5,10 @@ use super::action::{Action, RecipeEdit};
 use super::contents::{Contents, Saved};
 use super::history::History;
 use super::lines::Aside;
-use super::names::unique_name;
 use super::stroke::{Stroke, stroke_of};
-use super::{office_edit, recipe_edit, version_edit, week_edit};
+use super::{kitchen_edit, office_edit, recipe_edit, version_edit, week_edit};
 use engine::recipe::{Recipe, RecipeId};
-use engine::week::{Day, Week, WeekId};
+use engine::week::{Day, Week};
 use std::rc::Rc;
 
 /// The book and its history.
@@ -126,6 +125,7 @@ impl Desk {
             Action::Keep(id) => contents.kept.retain(|recipe| recipe.id != id),
             Action::GoBack(id) => contents.go_back(&id),
             Action::AddWeek { title, dates } => contents.add_week(title, dates),
+            Action::AddWeeks(weeks) => contents.add_weeks(weeks),
             Action::RemoveWeek(id) => contents.weeks.retain(|week| week.id != id),
             Action::Week(id, edit) => {
                 if let Some(week) = contents.weeks.iter_mut().find(|week| week.id == id) {
@@ -145,6 +145,14 @@ impl Desk {
             }
             Action::OwnRules(table, text) => {
                 office_edit::set_table(Rc::make_mut(&mut contents.rest), table, text);
+            }
+            Action::Production(edit) => {
+                let rest = Rc::make_mut(&mut contents.rest);
+                kitchen_edit::production(&mut rest.production, edit);
+            }
+            Action::Calendar(edit) => {
+                let rest = Rc::make_mut(&mut contents.rest);
+                kitchen_edit::calendar(&mut rest.calendar, edit);
             }
         }
     }
@@ -169,8 +177,7 @@ impl Contents {
     }
 
     fn add_week(&mut self, title: String, dates: Vec<engine::week::Date>) {
-        let taken = self.weeks.iter().map(|other| other.id.0.as_str());
-        let id = WeekId(unique_name(&title, "week", taken));
+        let id = self.free_week_id(&title);
         let days = dates
             .into_iter()
             .map(|date| Day {
@@ -179,6 +186,13 @@ impl Contents {
             })
             .collect();
         self.weeks.push(Rc::new(Week { id, title, days }));
+    }
+
+    fn add_weeks(&mut self, weeks: Vec<Week>) {
+        for week in weeks {
+            let id = self.free_week_id(&week.title);
+            self.weeks.push(Rc::new(Week { id, ..week }));
+        }
     }
 
     fn go_back(&mut self, id: &RecipeId) {

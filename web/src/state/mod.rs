@@ -7,6 +7,7 @@ mod arrivals;
 mod contents;
 mod desk;
 mod history;
+mod kitchen_edit;
 mod lines;
 mod names;
 mod office_edit;
@@ -21,6 +22,7 @@ mod version_edit;
 #[cfg(test)]
 mod version_tests;
 mod week_edit;
+mod week_moves;
 
 pub use action::{
     Action, ChoiceAt, FoodEdit, MealAt, OfferAt, OwnTable, RecipeEdit, VersionEdit, WeekEdit,
@@ -28,3 +30,4 @@ pub use action::{
 pub use contents::{Contents, Saved};
 pub use desk::Desk;
 pub use history::History;
+pub use kitchen_edit::{CalendarEdit, ProductionEdit};

@@ -3,6 +3,7 @@
 
 use super::action::{Action, FoodEdit, OwnTable, RecipeEdit, WeekEdit};
 use super::contents::Contents;
+use super::kitchen_edit;
 use engine::recipe::{CookedAs, Correction, Recipe, RecipeId, ServingSize};
 use engine::week::WeekId;
 
@@ -21,6 +22,7 @@ pub(super) enum Stroke {
     WeekField(WeekId, String),
     FoodField(u32, String),
     Table(OwnTable),
+    Kitchen(String),
 }
 
 /// Where an action types, if it types.
@@ -35,6 +37,8 @@ pub(super) fn stroke_of(contents: &Contents, action: &Action) -> Option<Stroke> 
             food_stroke(edit).map(|field| Stroke::FoodField(*number, field))
         }
         Action::OwnRules(table, _) => Some(Stroke::Table(*table)),
+        Action::Production(edit) => kitchen_edit::production_stroke(edit).map(Stroke::Kitchen),
+        Action::Calendar(edit) => kitchen_edit::calendar_stroke(edit).map(Stroke::Kitchen),
         _ => None,
     }
 }

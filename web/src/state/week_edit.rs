@@ -1,6 +1,7 @@
 //! Changes of one week. A change of something that is not there does nothing.
 
 use super::action::{ChoiceAt, MealAt, OfferAt, WeekEdit};
+use super::week_moves;
 use engine::recipe::RecipeId;
 use engine::units::Servings;
 use engine::week::{Choice, Date, Day, GradeGroup, Meal, MealKind, Offer, Week};
@@ -47,6 +48,10 @@ pub(super) fn apply(week: &mut Week, edit: WeekEdit) -> Option<()> {
         WeekEdit::RemoveChoice(at) => remove(&mut offer(week, at.offer)?.choices, at.choice)?,
         WeekEdit::ChoiceRecipe(at, recipe) => choice(week, at)?.recipe = recipe,
         WeekEdit::Planned(at, planned) => choice(week, at)?.planned = planned,
+        WeekEdit::MoveChoice(from, to) => week_moves::choice(week, from, to)?,
+        WeekEdit::ChoiceToDay(from, day) => week_moves::choice_to_day(week, from, day)?,
+        WeekEdit::MoveMeal(from, to) => week_moves::meal(week, from, to)?,
+        WeekEdit::ExchangeDays(one, other) => week_moves::exchange(week, one, other)?,
     }
     Some(())
 }

@@ -4,6 +4,8 @@ pub mod about;
 pub mod facts;
 pub mod foods;
 pub mod parents;
+pub mod kitchen;
+pub mod month;
 pub mod recipe;
 pub mod review;
 pub mod rules;

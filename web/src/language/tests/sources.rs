@@ -297,6 +297,8 @@ fn the_texts_of_the_tables_have_spanish_words() {
         (rules::LABEL_NUTRIENTS.to_owned(), "name"),
         (kitchen::TREATMENTS.to_owned(), "words"),
         (kitchen::TRIM_YIELDS.to_owned(), "words"),
+        (kitchen::PANS.to_owned(), "words"),
+        (kitchen::SCALES.to_owned(), "words"),
         (read("sr28/nutrients.csv"), "name"),
         (read("added/nutrients.csv"), "name"),
         (read("sr28/groups.csv"), "name"),

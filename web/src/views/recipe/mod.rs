@@ -6,6 +6,7 @@ mod cooked;
 mod correction;
 mod credits;
 mod figures;
+mod filled;
 mod glance;
 mod head;
 mod index;
@@ -35,6 +36,7 @@ use crate::page::{Page, focus_and_mark, go, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, RecipeEdit};
 use crate::tables::StudiedRecipe;
+use crate::views::kitchen::Cost;
 use crate::words::title_or_untitled;
 use batch::Batch;
 use carriers::Carriers;
@@ -42,6 +44,7 @@ use credits::Credits;
 use engine::foods::NutrientId;
 use engine::recipe::{Recipe, RecipeId};
 use figures::Figures;
+use filled::Filled;
 use glance::Glance;
 use head::Head;
 use lines::Lines;
@@ -180,6 +183,8 @@ fn Card(props: &CardOf) -> Html {
                         amounts={amounts.clone()} on_open={on_open.clone()} />
                     <Carriers recipe={recipe.clone()} study={study.clone()} nutrient={*nutrient}
                         on_choose={choose.clone()} />
+                    <Filled recipe={recipe.clone()} study={study.clone()} nutrient={*nutrient} />
+                    <Cost recipe={recipe.clone()} study={study.clone()} />
                     <Carbohydrate study={study.clone()} serving={recipe.serving_words.clone()}
                         on_open={on_open.clone()} />
                     <Safety ..card.clone() />

@@ -1,6 +1,7 @@
 //! One day of a week.
 
 use super::meal::MealView;
+use super::moving::{Handle, Thing, use_target};
 use super::{Edit, groups, next_date, words};
 use crate::components::Select;
 use crate::page::use_page;
@@ -33,6 +34,7 @@ pub struct DayViewProps {
 #[component]
 pub fn DayView(props: &DayViewProps) -> Html {
     let at = props.day;
+    let (ondragover, ondrop) = use_target(Thing::Day(at));
     let clash = use_state(|| false);
     let Some(day) = props.week.days.get(at) else {
         return Html::default();
@@ -63,9 +65,11 @@ pub fn DayView(props: &DayViewProps) -> Html {
     };
     let heading = format!("day-{at}");
     html! {
-        <section class="day" aria-labelledby={heading.clone()} data-test="day" data-date={day.date.to_string()}>
+        <section class="day" aria-labelledby={heading.clone()} data-test="day" data-date={day.date.to_string()}
+            {ondragover} {ondrop}>
             <header class="day-head">
                 <h3 id={heading}>{ crate::format::weekday(day.date) }</h3>
+                <Handle thing={Thing::Day(at)} name={name.clone()} />
                 <label class="for-readers" for={format!("date-{at}")}>
                     { words::of(words::DATE, &name) }
                 </label>

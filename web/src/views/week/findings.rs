@@ -1,6 +1,7 @@
 //! Each requirement: figure, limit, verdict, what carries it, where it stands.
 
 use super::places::day_way;
+use super::remedy::swap_way;
 use super::requirement::{Asked, Carried, CarriedBy, Requirement, requirements, shown};
 use super::words;
 use crate::components::{Bar, Help, StandingNote, Topic, VerdictMark};
@@ -232,6 +233,7 @@ fn carrier_table(page: &Page, props: &FindingRowProps, carriers: &[CarriedBy]) -
                         <td>{ day_way(week, service, carrier.date, &carrier.recipe) }</td>
                         <th scope="row">
                             <a href={Route::Recipe(carrier.recipe.clone()).fragment()}>{ title }</a>
+                            { swap_way(page, &props.requirement, &carrier.recipe) }
                         </th>
                         <td class="number">{ &carrier.amount }</td>
                         if let Some(share) = &carrier.share {

@@ -1,6 +1,6 @@
 //! All weeks of the book.
 
-use super::requirement::of_week;
+use super::requirement::{of_week, tally_counts};
 use super::{today, words};
 use crate::named;
 use crate::page::use_page;
@@ -8,7 +8,6 @@ use crate::route::Route;
 use crate::state::{Action, Contents};
 use crate::tables::StudiedWeek;
 use crate::words::title_or_untitled;
-use engine::findings::Verdict;
 use engine::week::Date;
 use yew::prelude::*;
 
@@ -37,6 +36,9 @@ pub fn WeekIndex() -> Html {
             <p class="lead">{ words::LEAD }</p>
             <div class="ways">
                 <button type="button" id="new-week" class="main-way" onclick={add}>{ words::NEW }</button>
+                <a class="button" id="to-month" href={Route::Month(None).fragment()}>
+                    { super::moving_words::TO_MONTH }
+                </a>
             </div>
             if contents.weeks.is_empty() {
                 <p>{ words::NONE }</p>
@@ -72,18 +74,8 @@ pub fn WeekIndex() -> Html {
 }
 
 fn tally(study: &StudiedWeek) -> String {
-    let requirements = of_week(study);
-    let count = |verdict| {
-        requirements
-            .iter()
-            .filter(|one| one.verdict == verdict)
-            .count()
-    };
-    words::tally(
-        count(Verdict::Met),
-        count(Verdict::Missed),
-        count(Verdict::Unknown),
-    )
+    let (met, missed, unknown) = tally_counts(&of_week(study));
+    words::tally(met, missed, unknown)
 }
 
 /// The Monday after the last planned day, or this week's.

@@ -1,6 +1,7 @@
 //! One meal of a day.
 
 use super::day::KINDS;
+use super::moving::{Handle, Thing, use_target};
 use super::offer::OfferView;
 use super::{Edit, groups, words};
 use crate::components::{NumberField, Select};
@@ -33,6 +34,7 @@ pub fn MealView(props: &MealViewProps) -> Html {
         day: props.day,
         meal: props.meal,
     };
+    let (ondragover, ondrop) = use_target(Thing::Meal(at));
     let day = props.week.days.get(at.day);
     let Some((day, meal)) = day.and_then(|day| Some((day, day.meals.get(at.meal)?))) else {
         return Html::default();
@@ -61,7 +63,7 @@ pub fn MealView(props: &MealViewProps) -> Html {
         .reform(move |_| WeekEdit::AddOffer(at, words::NEW_PART.to_string()));
     let remove = props.edit.reform(move |_| WeekEdit::RemoveMeal(at));
     html! {
-        <section class="meal" aria-labelledby={id.clone()} data-test="meal">
+        <section class="meal" aria-labelledby={id.clone()} data-test="meal" {ondragover} {ondrop}>
             <h4 id={id.clone()} class="for-readers">{ &full_name }</h4>
             <div class="meal-head">
                 <Select id={format!("{id}-kind")} label={words::MEAL} hide_label={true}
@@ -70,6 +72,7 @@ pub fn MealView(props: &MealViewProps) -> Html {
                 <Select id={format!("{id}-group")} label={words::GROUP} hide_label={true}
                     names={groups.iter().map(|group| named::group(&group.0).into()).collect::<Vec<AttrValue>>()}
                     chosen={groups.iter().position(|group| *group == meal.group)} on_choose={group} />
+                <Handle thing={Thing::Meal(at)} name={full_name.clone()} />
                 <button type="button" class="quiet small" onclick={remove}
                     aria-label={words::of(words::REMOVE_MEAL, &full_name)}>{ "×" }</button>
                 <NumberField id={format!("{id}-planned")} data_test="planned-meals"

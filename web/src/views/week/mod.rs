@@ -2,12 +2,16 @@
 //! limits.
 
 mod day;
+mod drawings;
 mod findings;
 mod index;
 mod meal;
+mod moving;
+mod moving_words;
 mod offer;
 mod places;
 mod readings;
+mod remedy;
 mod requirement;
 mod sheet;
 mod strip;
@@ -15,7 +19,7 @@ pub(crate) mod words;
 
 pub use day::KINDS;
 pub use index::WeekIndex;
-pub use requirement::{Requirement, limit, requirements};
+pub use requirement::{Requirement, limit, of_week, requirements, tally_counts};
 
 use crate::components::SaveWeek;
 use crate::page::{Page, go, use_page, use_title};
@@ -23,9 +27,12 @@ use crate::route::Route;
 use crate::state::{Action, WeekEdit};
 use crate::words::title_or_untitled;
 use day::DayView;
+use drawings::Drawings;
+use engine::calendar::{OnBreak, lay_out};
 use engine::reference::Reference;
 use engine::week::{Date, GradeGroup, MealKind, Week, WeekId};
 use findings::FindingsView;
+use moving::Mover;
 use std::rc::Rc;
 use strip::Strip;
 use web_sys::HtmlInputElement;
@@ -76,6 +83,7 @@ pub fn WeekView(props: &WeekViewProps) -> Html {
         Callback::from(move |_| edit.emit(WeekEdit::AddDay(date)))
     };
     html! {
+        <Mover week={week.clone()} edit={edit.clone()}>
         <div class="week">
             <p class="back"><a href={Route::Weeks.fragment()}>{ words::ALL_WEEKS }</a></p>
             <h1 class="for-readers">{ title_or_untitled(&week.title) }</h1>
@@ -91,10 +99,12 @@ pub fn WeekView(props: &WeekViewProps) -> Html {
                     <button type="button" id="add-day" onclick={add_day}>{ words::ADD_DAY }</button>
                 </div>
             </div>
-            <FindingsView week={week.clone()} {study} />
+            <FindingsView week={week.clone()} study={study.clone()} />
+            <Drawings week={week.clone()} {study} />
             <readings::Readings />
             <sheet::WeekSheet week={week.clone()} />
         </div>
+        </Mover>
     }
 }
 
@@ -142,6 +152,11 @@ fn ways(page: &Page, week: &Rc<Week>) -> Html {
             go(&Route::Weeks);
         })
     };
+    let copy = {
+        let (page, week) = (page.clone(), week.clone());
+        Callback::from(move |_| copy_on(&page, &week))
+    };
+    let first = week.days.iter().map(|day| day.date).min();
     html! {
         <div class="ways">
             <button type="button" id="print" onclick={Callback::from(|_| {
@@ -154,10 +169,42 @@ fn ways(page: &Page, week: &Rc<Week>) -> Html {
                 href={Route::WeekForFamilies(week.id.clone()).fragment()}>
                 { crate::views::parents::TO_FAMILIES }
             </a>
+            <button type="button" id="copy-week" onclick={copy}>{ moving_words::COPY_WEEK }</button>
+            <a class="button" id="to-kitchen" href={Route::Kitchen(Some(week.id.clone()), None).fragment()}>
+                { moving_words::TO_KITCHEN }
+            </a>
+            <a class="button" id="to-month" href={Route::Month(first).fragment()}>{ moving_words::TO_MONTH }</a>
             <button type="button" id="remove-week" onclick={remove}>{ words::REMOVE_WEEK }</button>
             <SaveWeek week={week.clone()} />
         </div>
     }
+}
+
+/// Adds a copy of the week after all that is planned, without the days that
+/// have no school, and goes to it.
+fn copy_on(page: &Page, week: &Rc<Week>) {
+    let contents = page.contents();
+    let planned = contents.weeks.iter().flat_map(|week| &week.days);
+    let Some(last) = planned.map(|day| day.date).max() else {
+        return;
+    };
+    let monday = last.monday().plus_days(7);
+    let sunday = monday.plus_days(6);
+    let calendar = &contents.rest.calendar;
+    let laid = lay_out(&[&**week], monday, sunday, calendar, OnBreak::Wait);
+    let Some(laid) = laid.into_iter().next() else {
+        page.tell(moving_words::nothing_to_copy(monday), false);
+        return;
+    };
+    let title = words::week_of(monday);
+    let id = contents.free_week_id(&title);
+    page.act(Action::AddWeeks(vec![Week {
+        id: id.clone(),
+        title,
+        days: laid.days,
+    }]));
+    page.tell(moving_words::copied(monday), true);
+    go(&Route::Week(id));
 }
 
 /// The day after the last one, weekends left out unless the week has all its

@@ -1,5 +1,6 @@
 //! One part of a meal, and its choices.
 
+use super::moving::{Handle, Thing, use_target};
 use super::places::{part_id, planned_field};
 use super::{Edit, words};
 use crate::components::{NumberField, Pick, Picker};
@@ -46,6 +47,11 @@ impl OfferViewProps {
 #[component]
 pub fn OfferView(props: &OfferViewProps) -> Html {
     let page = use_page();
+    let end = ChoiceAt {
+        offer: props.at,
+        choice: usize::MAX,
+    };
+    let (ondragover, ondrop) = use_target(Thing::Choice(end));
     let search = use_callback(page.contents().recipes.clone(), |words: String, recipes| {
         crate::views::recipe::find(recipes, &words)
             .map(|recipe| Pick {
@@ -72,7 +78,7 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
         .edit
         .reform(move |key: AttrValue| WeekEdit::AddChoice(at, RecipeId(key.to_string())));
     html! {
-        <fieldset class="part" data-test="part">
+        <fieldset class="part" data-test="part" {ondragover} {ondrop}>
             <legend class="for-readers">{ &offer.title }</legend>
             <div class="part-head">
                 <input type="text" class="part-title" aria-label={words::PART} autocomplete="off"
@@ -87,7 +93,10 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
             </div>
             <ul class="choices">
                 { for offer.choices.iter().enumerate().map(|(choice, one)| {
-                    choice_row(&page, one, ChoiceAt { offer: at, choice }, &props.edit)
+                    html! {
+                        <ChoiceRow key={choice} choice={one.clone()} at={ChoiceAt { offer: at, choice }}
+                            edit={props.edit.clone()} />
+                    }
                 }) }
             </ul>
             if page.contents().recipes.is_empty() {
@@ -101,7 +110,19 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
     }
 }
 
-fn choice_row(page: &Page, choice: &Choice, at: ChoiceAt, edit: &Edit) -> Html {
+#[derive(Clone, PartialEq, Properties)]
+struct ChoiceRowProps {
+    choice: Choice,
+    at: ChoiceAt,
+    edit: Edit,
+}
+
+#[component]
+fn ChoiceRow(props: &ChoiceRowProps) -> Html {
+    let page = use_page();
+    let ChoiceRowProps { choice, at, edit } = props;
+    let at = *at;
+    let (ondragover, ondrop) = use_target(Thing::Choice(at));
     let recipe = page.contents().recipe(&choice.recipe);
     let title = recipe.map_or_else(
         || choice.recipe.0.clone(),
@@ -111,17 +132,19 @@ fn choice_row(page: &Page, choice: &Choice, at: ChoiceAt, edit: &Edit) -> Html {
     let remove = edit.reform(move |_| WeekEdit::RemoveChoice(at));
     let note = match recipe {
         None => Some(html! { <span class="problem">{ words::MISSING_RECIPE }</span> }),
-        Some(recipe) => figures(page, recipe).map(|text| html! { { text } }),
+        Some(recipe) => figures(&page, recipe).map(|text| html! { { text } }),
     };
     html! {
-        <li key={at.choice} class="choice" data-test="choice" data-recipe={choice.recipe.0.clone()}>
+        <li class="choice" data-test="choice" data-recipe={choice.recipe.0.clone()}
+            {ondragover} {ondrop}>
             <a class="choice-name" href={Route::Recipe(choice.recipe.clone()).fragment()}>{ &title }</a>
             <span class="choice-note">{ note }</span>
             <NumberField id={planned_field(at)} data_test="planned"
                 label={words::of(words::SERVINGS, &title)} hide_label={true}
                 value={Some(choice.planned.servings())} on_change={planned} />
-            <button type="button" class="quiet small" onclick={remove}
+            <button type="button" class="quiet small" data-test="remove-choice" onclick={remove}
                 aria-label={words::of(words::REMOVE, &title)}>{ "×" }</button>
+            <Handle thing={Thing::Choice(at)} name={title} />
         </li>
     }
 }

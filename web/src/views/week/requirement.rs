@@ -104,6 +104,19 @@ pub fn of_week(study: &StudiedWeek) -> Vec<Requirement> {
     services.iter().flat_map(requirements).collect()
 }
 
+/// How many requirements are met, missed and unknown.
+pub fn tally_counts(requirements: &[Requirement]) -> (usize, usize, usize) {
+    let count = |verdict| {
+        let of_verdict = requirements.iter().filter(|one| one.verdict == verdict);
+        of_verdict.count()
+    };
+    (
+        count(Verdict::Met),
+        count(Verdict::Missed),
+        count(Verdict::Unknown),
+    )
+}
+
 fn on_average(sure: &SureFinding) -> Requirement {
     let SureFinding {
         finding,
