@@ -66,14 +66,23 @@ fn credit() -> impl Strategy<Value = StatedCredit> {
         ],
         0..4,
     );
-    (component, number(), marks, text()).prop_map(|(component, amount, marks, reason)| {
-        StatedCredit {
-            component,
-            amount,
-            marks,
-            reason,
-        }
-    })
+    let line = text().prop_filter("a line", |line| !line.is_empty());
+    (
+        component,
+        number(),
+        marks,
+        text(),
+        proptest::option::of(line),
+    )
+        .prop_map(
+            |(component, amount, marks, reason, stated_for)| StatedCredit {
+                component,
+                amount,
+                marks,
+                reason,
+                stated_for,
+            },
+        )
 }
 
 fn correction() -> impl Strategy<Value = Correction> {

@@ -14,6 +14,14 @@ fn file_name() -> String {
     format!("{plain}-book.json")
 }
 
+/// A title as part of the name of a file.
+fn plain(title: &str) -> String {
+    let title = title.to_lowercase();
+    let words = title.split(|c: char| !c.is_alphanumeric());
+    let words: Vec<&str> = words.filter(|word| !word.is_empty()).collect();
+    words.join("-")
+}
+
 /// Makes a file that is no book out of one that is.
 type Damage = fn(&str) -> String;
 
@@ -113,7 +121,7 @@ fn recipes_go_to_others_and_come_from_others() {
     let recipes = book.recipes.len();
     journey("recipes-in-and-out", async |visit| {
         visit.open("#/about").await?;
-        let start = file_name().replace("-book.json", "");
+        let start = plain(&book.office);
         visit.click("#save-recipes-table").await?;
         let table = visit.saved_file(&format!("{start}-recipes.csv")).await?;
         let back = recipe_csv::read(&table).expect("a table");
@@ -164,18 +172,11 @@ fn figures_are_saved_as_a_table() {
         visit.go("#/week/lunch-2026-11-30").await?;
         visit.click(".save-as summary").await?;
         visit.click("#save-week-figures").await?;
-        let week = demo::book().weeks.into_iter();
-        let week = week
-            .into_iter()
-            .find(|week| week.id.0 == "lunch-2026-11-30");
-        let title = week.expect("a week of the demo").title.to_lowercase();
-        let words: Vec<&str> = title
-            .split(|c: char| !c.is_alphanumeric())
-            .filter(|word| !word.is_empty())
-            .collect();
-        let averages = visit
-            .saved_file(&format!("{}-nutrients.csv", words.join("-")))
-            .await?;
+        let book = demo::book();
+        let mut weeks = book.weeks.iter();
+        let week = weeks.find(|week| week.id.0 == "lunch-2026-11-30");
+        let title = plain(&week.expect("a week of the demo").title);
+        let averages = visit.saved_file(&format!("{title}-nutrients.csv")).await?;
         assert!(averages.contains("K-5"), "{averages}");
         Ok(())
     });

@@ -138,10 +138,10 @@ fn a_week_for_families_is_read_printed_and_sent() {
         visit.tab_to("#to-families").await?;
         visit.press(Key::Enter).await?;
         visit
-            .element("[lang=es-US] [data-test=family-dish]")
+            .element("section[lang=es-US] [data-test=family-dish]")
             .await?;
         let rows = visit
-            .texts("[lang=en-US] [data-test=family-dish] th")
+            .texts("section[lang=en-US] [data-test=family-dish] th")
             .await?;
         assert_eq!(rows.len(), dishes.len(), "each dish of each day once");
         for (row, dish) in rows.iter().zip(&dishes) {
@@ -149,7 +149,7 @@ fn a_week_for_families_is_read_printed_and_sent() {
         }
         visit
             .see_words(
-                "[lang=es-US] .family-day:first-of-type h2",
+                "section[lang=es-US] .family-day:first-of-type h2",
                 "lunes, 30 de noviembre de 2026",
             )
             .await?;
@@ -237,7 +237,7 @@ async fn see_both_languages(visit: &Visit) -> WebDriverResult<()> {
         .see("[data-test=family-calories]", &[&calories, &calories])
         .await?;
     for (tongue, at) in [("en-US", 0), ("es-US", 1)] {
-        let css = format!("[lang={tongue}] [data-test=family-panel]");
+        let css = format!("section[lang={tongue}] [data-test=family-panel]");
         let text = visit.see_words(&css, "").await?;
         for (english, spanish) in NAMES {
             let name = [english, spanish][at];
@@ -249,7 +249,7 @@ async fn see_both_languages(visit: &Visit) -> WebDriverResult<()> {
 
 async fn see_allergens(visit: &Visit) -> WebDriverResult<()> {
     for (tongue, at) in [("en-US", 0), ("es-US", 1)] {
-        let css = format!("[lang={tongue}] [data-test=family-contains]");
+        let css = format!("section[lang={tongue}] [data-test=family-contains]");
         let text = visit.see_words(&css, "").await?;
         for (english, spanish) in NAMED {
             let name = [english, spanish][at];
