@@ -87,6 +87,10 @@ fn answer(index: &SearchIndex, label: &Label) -> (Vec<FoodId>, u8) {
 const FIRST: usize = 95;
 const AMONG_FIVE: usize = 98;
 
+/// The set on which nothing was tuned: who types looks among the first five.
+const TYPED: &str = "typed";
+const TYPED_AMONG_FIVE: usize = 97;
+
 #[test]
 fn finds_what_a_dietitian_would_take() {
     let foods = foods();
@@ -108,6 +112,10 @@ fn finds_what_a_dietitian_would_take() {
     }
     println!("set: queries, labelled food first, among five: {counts:?}\nnot first:\n{misses}");
     for (set, [queries, first, among]) in counts {
+        if set == TYPED {
+            assert!(among * 100 >= queries * TYPED_AMONG_FIVE, "{set}\n{misses}");
+            continue;
+        }
         assert!(first * 100 >= queries * FIRST, "{set}\n{misses}");
         assert!(among * 100 >= queries * AMONG_FIVE, "{set}\n{misses}");
     }
@@ -121,7 +129,9 @@ fn confidence_tells_right_answers_from_wrong() {
     let index = index(&foods);
     let (mut sure, mut unsure) = ([0, 0], [0, 0]);
     // Of words half typed the search is never sure, though mostly right.
-    for label in labels().iter().filter(|label| label.kind != "prefix") {
+    // The confidence was not fitted to set `typed`, which is full of slips.
+    let fitted = |label: &&Label| label.kind != "prefix" && label.set != TYPED;
+    for label in labels().iter().filter(fitted) {
         let (found, confidence) = answer(&index, label);
         let right = found.first().is_some_and(|id| label.foods.contains(id));
         let of = match confidence {

@@ -2,7 +2,7 @@
 //!
 //! The readers of types tell line and column only; the part is looked up in the
 //! text afterwards. A reader that keeps track of the parts would have to be made
-//! for every type again, which was a tenth of the page's program.
+//! for every type again, which was a twentieth of the page's program.
 
 /// A step from the whole to a part.
 enum Step {

@@ -1,7 +1,7 @@
 // Types every query letter by letter into one search after the other, and prints the times and how
 // often a labelled food is among the first five.
 //
-//   node measure.mjs STRINGS.json PAGE RIVALS SQLITE.json
+//   node measure.mjs STRINGS.json PAGE RIVALS [SQLITE.json]
 //
 // PAGE is the folder of the built page, whose program is measured as it is given to its users;
 // RIVALS the folder with the libraries; SQLITE.json what the native program measured.
@@ -103,8 +103,10 @@ function measure(name, make) {
 }
 
 const measured = Object.entries(SEARCHES).map(([name, make]) => measure(name, make));
-const sqlite = JSON.parse(readFileSync(sqliteFile, "utf8"));
-measured.push({ ...sqlite, right: judge((typed) => sqlite.answers[typed]) });
+if (sqliteFile) {
+  const sqlite = JSON.parse(readFileSync(sqliteFile, "utf8"));
+  measured.push({ ...sqlite, right: judge((typed) => sqlite.answers[typed]) });
+}
 
 const kinds = [...new Set(queries.map(({ kind }) => kind))];
 const total = (kind) => queries.filter((query) => query.kind === kind).length;
