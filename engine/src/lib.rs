@@ -21,6 +21,7 @@
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
 //! | production | [`production`] | a planned day | what each school cooks and buys |
 //! | calendar | [`calendar`] | cycle menus and days without school | weeks on their dates |
+//! | year | [`year`] | studied recipes and many weeks | the same averages and verdicts, all at once |
 
 pub mod allergens;
 pub mod analysis;
@@ -44,4 +45,5 @@ pub mod tables;
 pub mod uncertainty;
 pub mod units;
 pub mod week;
+pub mod year;
 pub mod yields;
