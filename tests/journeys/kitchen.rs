@@ -76,10 +76,15 @@ fn a_kitchen_cooks_it_at_six_schools() {
         for paper in [Paper::Letter, Paper::A4] {
             let pdf = visit.print(paper).await?;
             let pages = pdf.pages();
-            assert!(pages.iter().all(|page| paper.has_size(*page)), "{paper:?}: {pages:?}");
+            assert!(
+                pages.iter().all(|page| paper.has_size(*page)),
+                "{paper:?}: {pages:?}"
+            );
             let texts = pdf.page_texts();
             for school in SCHOOLS {
-                let begins = texts.iter().filter(|text| text.trim_start().starts_with(school));
+                let begins = texts
+                    .iter()
+                    .filter(|text| text.trim_start().starts_with(school));
                 assert_eq!(begins.count(), 1, "{paper:?}, {school}: {texts:#?}");
             }
         }

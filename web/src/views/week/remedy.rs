@@ -25,7 +25,8 @@ pub fn swap_way(page: &Page, requirement: &Requirement, recipe: &RecipeId) -> Ht
     let study = page.tables.study(recipe, page.contents());
     let parts = contributions(&page.tables.reference.foods, &study.parts, nutrient);
     let heaviest = parts.iter().max_by_key(|part| part.amount);
-    let Some((part, line)) = heaviest.and_then(|part| Some((part, recipe.lines.get(part.line)?))) else {
+    let Some((part, line)) = heaviest.and_then(|part| Some((part, recipe.lines.get(part.line)?)))
+    else {
         return Html::default();
     };
     html! {
