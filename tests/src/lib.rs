@@ -7,3 +7,4 @@ pub mod random;
 pub mod release;
 pub mod sql;
 pub mod typed;
+pub mod weeks;

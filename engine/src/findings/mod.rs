@@ -8,4 +8,5 @@ mod pattern;
 pub use carrier::{Carrier, carriers};
 pub use check::{Finding, Verdict, check};
 pub use days::{DayPart, DayShare, day_shares};
+pub(crate) use pattern::{AmountRow, Setting, amount_rows, giving};
 pub use pattern::{CitedLimit, PatternCarrier, PatternFinding, PatternTables, check_pattern};
