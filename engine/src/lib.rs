@@ -21,6 +21,7 @@
 //! | findings | [`findings`] | averages and limits | met, missed or unknown |
 //! | production | [`production`] | a planned day | what each school cooks and buys |
 //! | calendar | [`calendar`] | cycle menus and days without school | weeks on their dates |
+//! | mend | [`mend`] | a week with findings | the fewest changes that bring it inside its limits |
 //! | year | [`year`] | studied recipes and many weeks | the same averages and verdicts, all at once |
 
 pub mod allergens;
@@ -35,6 +36,7 @@ pub mod findings;
 pub mod foods;
 pub mod kitchen;
 pub mod label;
+pub mod mend;
 pub mod own_foods;
 pub mod production;
 pub mod recipe;

@@ -51,3 +51,7 @@ pub const PANS: &str = include_str!("../kitchen/pans.csv");
 
 /// Words of recipes that tell when a step is done and how a dish is held.
 pub const PREP_WORDS: &str = include_str!("../kitchen/prep_words.csv");
+
+/// How a week may be changed: the steps of amounts and portions, and how far
+/// each kind of change takes a dish from what it was.
+pub const WEEK_CHANGES: &str = include_str!("../kitchen/week_changes.csv");

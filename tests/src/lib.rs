@@ -8,3 +8,4 @@ pub mod random;
 pub mod release;
 pub mod sql;
 pub mod typed;
+pub mod weeks;

@@ -3,9 +3,10 @@
 
 use super::goals::{Goals, SwapOptions};
 use super::index::{Features, SwapIndex};
-use super::line_text::{by_weight, renamed, scaled};
+use super::line_text::{by_weight, renamed};
 use super::proposal::{Change, SwapProblem};
 use super::reason::Reason;
+use super::share::line_in_share;
 use super::{AmountBy, Place};
 use crate::components::{Component, RecipeCredits, unit_weight};
 use crate::foods::{Food, FoodId};
@@ -143,24 +144,7 @@ impl<'a> Bench<'a> {
 
     /// The line's own food in a share of its amount.
     pub fn share_of_it(&self, share: Decimal) -> Option<RecipeLine> {
-        let kept = self.kept();
-        let mut correction = kept.correction.clone();
-        correction.food = Some(self.food.id);
-        correction.weight = correction.weight.map(|weight| weight * share);
-        correction.cooked = self.cooked_share(share);
-        correction.credits = Vec::new();
-        Some(RecipeLine {
-            text: scaled(&kept.text, self.reading(), share)?,
-            correction,
-        })
-    }
-
-    fn cooked_share(&self, share: Decimal) -> Option<CookedAs> {
-        let cooked = self.kept().correction.cooked.as_ref()?;
-        Some(CookedAs {
-            food: cooked.food,
-            weight: cooked.weight.map(|weight| weight * share),
-        })
+        line_in_share(self.kept(), self.reading(), self.food.id, share)
     }
 
     /// Another food in the line's place, or in a share of it. Nothing where it

@@ -26,6 +26,7 @@ mod proposal;
 mod propose;
 mod rank;
 mod reason;
+mod share;
 mod week;
 mod words;
 
@@ -38,6 +39,7 @@ pub use proposal::{
 };
 pub use propose::{propose, rank};
 pub use reason::Reason;
+pub(crate) use share::{line_in_share, serving_in_share};
 pub use week::{Reach, ServiceChange, WeekChange, per_average_meal};
 
 use crate::book::Shelf;

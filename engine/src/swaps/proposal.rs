@@ -8,11 +8,11 @@ use crate::exact::{Digits, PartialSum, round_half_up};
 use crate::foods::{FoodId, NutrientId};
 use crate::recipe::{Recipe, RecipeLine};
 use rust_decimal::Decimal;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use std::fmt;
 
 /// What is done to the line.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "camelCase", tag = "kind")]
 pub enum Change {
     /// Another food takes its place.

@@ -87,3 +87,4 @@ review-cooked = counts as “{ $food }” once cooked
 review-cooked-measured = counts as “{ $food }” once cooked, { $grams } g as measured
 review-other-recipe = the recipe “{ $title }” is meant
 review-credit = credits { $amount } { $component }, as stated
+review-stated-for = { $credit }; it was stated for the line “{ $line }”

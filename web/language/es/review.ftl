@@ -87,3 +87,4 @@ review-cooked = cuenta como «{ $food }» una vez cocido
 review-cooked-measured = cuenta como «{ $food }» una vez cocido, { $grams } g según medición
 review-other-recipe = se refiere a la receta «{ $title }»
 review-credit = acredita { $amount } { $component }, según se declaró
+review-stated-for = { $credit }; se declaró para la línea «{ $line }»

@@ -12,18 +12,58 @@ use rust_decimal::Decimal;
 /// Days of the week for which the tables give weekly amounts.
 const FULL_WEEK: usize = 5;
 
+/// One required amount, as it binds a week.
+pub(crate) struct AmountRow<'a> {
+    /// The row of the table.
+    pub row: &'a MealPattern,
+    /// The day; nothing for an amount over the week.
+    pub date: Option<Date>,
+    /// The limit for this week.
+    pub limit: Decimal,
+}
+
 /// Checks every required amount, day by day and then over the week.
 pub(super) fn check(setting: &Setting<'_>) -> Vec<PatternFinding> {
+    let week = Weekly::new(setting);
+    let finding = |asked: AmountRow<'_>| match asked.date {
+        Some(date) => daily(setting, asked.row, date),
+        None => week.finding(asked.row),
+    };
+    rows(setting).into_iter().map(finding).collect()
+}
+
+/// The required amounts, in the order of their findings.
+pub(crate) fn rows<'a>(setting: &Setting<'a>) -> Vec<AmountRow<'a>> {
     let patterns = setting.tables.patterns;
-    let mut findings = Vec::new();
+    let mut rows = Vec::new();
     for date in setting.days() {
-        for row in patterns.in_force(setting.service(), *date, Force::Required, Period::Day) {
-            findings.push(daily(setting, row, *date));
-        }
+        let of_day = patterns.in_force(setting.service(), *date, Force::Required, Period::Day);
+        rows.extend(of_day.map(|row| AmountRow {
+            row,
+            date: Some(*date),
+            limit: row.amount,
+        }));
     }
     let week = Weekly::new(setting);
-    findings.extend(week.rows.iter().map(|row| week.finding(row)));
-    findings
+    rows.extend(week.rows.iter().map(|row| AmountRow {
+        row,
+        date: None,
+        limit: week.limit(row),
+    }));
+    rows
+}
+
+/// The subgroups whose surplus counts toward other vegetables.
+pub(crate) fn giving(setting: &Setting<'_>) -> Vec<Component> {
+    let rules = setting.tables.rules;
+    rules
+        .of_kind(
+            Kind::SurplusCountsAsOther,
+            setting.service(),
+            setting.first_day(),
+        )
+        .filter_map(|rule| rule.component)
+        .collect()
 }
 
 fn daily(setting: &Setting<'_>, row: &MealPattern, date: Date) -> PatternFinding {
@@ -130,27 +170,12 @@ impl<'s, 'a> Weekly<'s, 'a> {
             .above(self.limit(row))
     }
 
-    /// The subgroups whose surplus counts toward other vegetables.
-    fn giving(&self) -> Vec<Component> {
-        let setting = self.setting;
-        let rules = setting.tables.rules;
-        rules
-            .of_kind(
-                Kind::SurplusCountsAsOther,
-                setting.service(),
-                setting.first_day(),
-            )
-            .filter_map(|rule| rule.component)
-            .collect()
-    }
-
     /// Other vegetables, with what others give to them.
     fn other(&self, row: &MealPattern) -> Bounds {
         let own = self.setting.week(row.counted, |choice| {
             self.setting.amount(choice, row.component)
         });
-        let given: Bounds = self
-            .giving()
+        let given: Bounds = giving(self.setting)
             .into_iter()
             .map(|from| self.surplus(from))
             .sum();
@@ -162,7 +187,7 @@ impl<'s, 'a> Weekly<'s, 'a> {
     fn additional(&self, row: &MealPattern) -> Bounds {
         let setting = self.setting;
         let unassigned = setting.week(row.counted, |choice| setting.amount(choice, row.component));
-        let giving = self.giving();
+        let giving = giving(setting);
         let kept: Bounds = Component::SUBGROUPS
             .into_iter()
             .filter(|subgroup| *subgroup != Component::Other && !giving.contains(subgroup))

@@ -27,9 +27,10 @@ use crate::foods::FoodTable;
 use crate::recipe::RecipeId;
 use crate::rules::{Bound, Kind, MealPattern, MealPatterns, WeekRule, WeekRules};
 use crate::week::{CreditedRecipe, Date, Service, Week, WeekError};
+pub(crate) use amounts::{AmountRow, giving, rows as amount_rows};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
-use setting::Setting;
+pub(crate) use setting::Setting;
 
 /// The tables against which a week is checked.
 #[derive(Debug, Clone, Copy)]

@@ -13,8 +13,8 @@ use std::cell::RefCell;
 use std::collections::BTreeMap;
 
 /// Everything that a check of one service looks at.
-pub(super) struct Setting<'a> {
-    pub tables: PatternTables<'a>,
+pub(crate) struct Setting<'a> {
+    pub(super) tables: PatternTables<'a>,
     week: &'a Week,
     service: &'a Service,
     meals: Vec<(Date, &'a Meal)>,

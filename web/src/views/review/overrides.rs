@@ -133,6 +133,11 @@ fn decisions(page: &Page, set: &Correction, of: &LineStudy) -> Vec<(String, Opti
             credit.component,
             &credit.marks,
         );
+        // It was stated before the line was changed: that is for a person to see.
+        let what = match &credit.stated_for {
+            Some(line) => words::stated_for(&what, line),
+            None => what,
+        };
         let reason = credit.reason.trim();
         told.push((what, (!reason.is_empty()).then(|| reason.to_owned())));
     }

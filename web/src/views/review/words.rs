@@ -254,3 +254,11 @@ pub fn credit(amount: &str, component: Component, marks: &[Mark]) -> String {
         ],
     )
 }
+
+/// A credit that was stated for another line.
+pub fn stated_for(credit: &str, line: &str) -> String {
+    say(
+        "review-stated-for",
+        &[("credit", credit.into()), ("line", line.into())],
+    )
+}

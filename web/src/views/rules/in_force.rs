@@ -58,7 +58,7 @@ pub fn record(page: &Page, service: &Service, date: Date) -> Html {
     html! {
         { for sections(page, service, date).into_iter().map(|(title, lines)| html! {<>
             <h4>{ title }</h4>
-            { table(&lines) }
+            { table_with("review-rule-table", &lines) }
         </>}) }
     }
 }
@@ -126,9 +126,14 @@ fn later(page: &Page, service: &Service, date: Date) -> Vec<Line> {
     later
 }
 
+/// A table that becomes a list where the screen is narrow.
 fn table(lines: &[Line]) -> Html {
+    table_with("index-table rule-table", lines)
+}
+
+fn table_with(class: &'static str, lines: &[Line]) -> Html {
     html! {
-        <table class="index-table rule-table">
+        <table {class}>
             <thead><tr>
                 <th scope="col">{ words::ASKED }</th>
                 <th scope="col">{ words::LIMIT }</th>

@@ -122,10 +122,10 @@ pub fn SwapsPanel(props: &SwapsPanelProps) -> Html {
             <p class="hint">{ words::LEAD }</p>
             <div class="swaps-columns">
                 <div class="swaps-asked">
-                    <AskedForm asked={(*asked).clone()} has_prices={has_prices(page.contents())} {on_ask} />
                     <Tried recipe={recipe.clone()} line={*line} proposal={shown.cloned()}
                         weeks={(*tried).and_then(|at| search.weeks.get(at).cloned())}
                         on_take={take.clone()} on_put_back={on_try.reform(|()| None)} />
+                    <AskedForm asked={(*asked).clone()} has_prices={has_prices(page.contents())} {on_ask} />
                 </div>
                 <div class="swaps-found" aria-busy={search.is_looking.to_string()}>
                     <p role="status" class="note" data-test="swaps-state">{ state(&search) }</p>

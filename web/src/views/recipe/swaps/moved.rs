@@ -39,16 +39,18 @@ pub fn unit(foods: &FoodTable, nutrient: NutrientId) -> &str {
 /// Before, after and the change, with the unit.
 pub fn moved(foods: &FoodTable, row: &NutrientChange) -> String {
     let digits = digits(foods, row.nutrient);
-    let known = |sum: &PartialSum| {
-        let known = format::known(sum, digits);
-        known.unwrap_or_else(|| words::UNKNOWN.to_string())
+    let known = |sum: &PartialSum| format::known(sum, digits);
+    let or_unknown = |known: Option<String>| known.unwrap_or_else(|| words::UNKNOWN.to_string());
+    let with_unit = |known: String| {
+        let text = format!("{known} {}", unit(foods, row.nutrient));
+        text.trim_end().to_owned()
     };
-    let after = format!("{} {}", known(&row.after), unit(foods, row.nutrient));
+    let after = or_unknown(known(&row.after).map(with_unit));
     let change = match row.printed(digits) {
         Some(change) => format::signed(change, digits),
         None => between(&row.change, digits),
     };
-    words::moved(&known(&row.before), after.trim_end(), &change)
+    words::moved(&or_unknown(known(&row.before)), &after, &change)
 }
 
 /// What is known of a change that is not known exactly.

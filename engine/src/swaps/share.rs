@@ -1,0 +1,43 @@
+//! The same food, or the same portion, in another amount.
+
+use super::line_text::scaled;
+use crate::foods::FoodId;
+use crate::recipe::{CookedAs, LineReading, RecipeLine, read_line};
+use crate::units::{Unit, read_amount};
+use rust_decimal::Decimal;
+
+/// A line with so many times its amount of the same food; nothing where it
+/// states no amount. What a person stated of its credit is taken back, for it
+/// was stated of the old amount.
+pub(crate) fn line_in_share(
+    kept: &RecipeLine,
+    reading: &LineReading,
+    food: FoodId,
+    share: Decimal,
+) -> Option<RecipeLine> {
+    let mut correction = kept.correction.clone();
+    correction.food = Some(food);
+    correction.weight = correction.weight.map(|weight| weight * share);
+    correction.cooked = correction.cooked.map(|cooked| CookedAs {
+        food: cooked.food,
+        weight: cooked.weight.map(|weight| weight * share),
+    });
+    correction.credits = Vec::new();
+    Some(RecipeLine {
+        text: scaled(&kept.text, reading, share)?,
+        correction,
+    })
+}
+
+/// Words for a serving that are a volume or a weight and no more, in so many
+/// times the amount: "5/8 cup" for "1/2 cup". Nothing for other words: a
+/// sandwich has no sizes.
+pub(crate) fn serving_in_share(words: &str, share: Decimal) -> Option<String> {
+    let read = read_amount(words).ok()??;
+    let measured = matches!(read.quantity.unit, Unit::Volume(_) | Unit::Mass(_));
+    if !measured || read.rest.chars().any(|letter| letter.is_ascii_digit()) {
+        return None;
+    }
+    let scaled = scaled(words, &read_line(words), share)?;
+    Some(scaled.trim_end().to_owned())
+}
