@@ -15,6 +15,7 @@ mod elsewhere;
 mod files;
 mod kitchen;
 mod main_job;
+mod mend;
 mod month;
 mod office;
 mod offline;

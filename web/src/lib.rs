@@ -8,6 +8,7 @@
 //! | [`tables`], [`evidence`] | the engine's tables and what it has found out so far |
 //! | [`own`] | what of a book's own foods and limits can be used |
 //! | [`storage`], [`saving`], [`book_file`], [`files`], [`troubles`] | the browser's storage and files, and what can be wrong with them |
+//! | [`worker`] | long work beside the page |
 //! | [`route`] | which view the address asks for |
 //! | [`app`], [`views`], [`components`] | what is drawn |
 //! | [`api`] | the engine as JavaScript functions |
@@ -32,6 +33,7 @@ pub mod tables;
 pub mod troubles;
 pub mod views;
 pub mod words;
+pub mod worker;
 
 use wasm_bindgen::prelude::*;
 
