@@ -16,6 +16,7 @@ mod files;
 mod kitchen;
 mod large_book;
 mod main_job;
+mod mend;
 mod month;
 mod office;
 mod offline;

@@ -9,6 +9,7 @@
 //! | [`memo`], [`shelf`] | what was found out and still holds; recipes by name and title |
 //! | [`own`] | what of a book's own foods and limits can be used |
 //! | [`storage`], [`stored_text`], [`saving`], [`book_file`], [`files`], [`troubles`] | the browser's storage and files, and what can be wrong with them |
+//! | [`worker`] | long work beside the page |
 //! | [`route`] | which view the address asks for |
 //! | [`app`], [`views`], [`components`] | what is drawn |
 //! | [`api`] | the engine as JavaScript functions |
@@ -36,6 +37,7 @@ pub mod tables;
 pub mod troubles;
 pub mod views;
 pub mod words;
+pub mod worker;
 
 use wasm_bindgen::prelude::*;
 

@@ -792,3 +792,89 @@ fn most(moves: Vec<Moves>, take: usize, slack: f64, is_of_line: impl Fn(usize) -
     }
     total
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::mend::solve::solve;
+
+    /// Every combination of three choices that credit one of three amounts.
+    fn credits() -> impl Iterator<Item = [f64; 3]> {
+        const AMOUNTS: [f64; 3] = [0.0, 0.5, 0.75];
+        AMOUNTS.into_iter().flat_map(|a| {
+            let pairs = AMOUNTS.into_iter().flat_map(|b| AMOUNTS.map(|c| (b, c)));
+            pairs.map(move |(b, c)| [a, b, c])
+        })
+    }
+
+    /// By the definition: sorted and added up.
+    fn taken(mut amounts: Vec<f64>, take: usize, most: bool) -> f64 {
+        amounts.sort_by(f64::total_cmp);
+        if most {
+            amounts.reverse();
+        }
+        amounts.into_iter().take(take).sum()
+    }
+
+    /// The helpers let the sum be as large as the least, and no larger.
+    #[test]
+    fn the_least_is_exact() {
+        for (now, take) in credits().flat_map(|now| [(now, 1), (now, 2)]) {
+            let mut model = Model::default();
+            model.columns.push(Column {
+                name: "change".to_owned(),
+                cost: 1.0,
+                lower: 0.0,
+                upper: Some(1.0),
+                integer: true,
+            });
+            // The change brings the first choice to one cup.
+            let mut sums: Vec<Sum> = now.into_iter().map(Sum::of).collect();
+            sums[0].add(0, 1.0 - now[0]);
+            let before = taken(now.to_vec(), take, false);
+            let after = taken(vec![1.0, now[1], now[2]], take, false);
+            let sum = least(&mut model, sums, take);
+            for (limit, changes) in [
+                (before, Some(0.0)),
+                (after, Some(f64::from(after > before))),
+            ] {
+                let mut asked = model.clone();
+                asked.at_least(String::new(), Vec::new(), sum.clone(), limit);
+                let answer = solve(&asked).objective;
+                assert_eq!(
+                    answer.map(f64::round),
+                    changes,
+                    "{now:?} take {take}: {limit}"
+                );
+            }
+            let mut asked = model.clone();
+            asked.at_least(String::new(), Vec::new(), sum.clone(), after + 0.01);
+            assert!(solve(&asked).infeasible, "{now:?} take {take}");
+        }
+    }
+
+    /// Whatever choices come to credit, their most is not more than is allowed.
+    #[test]
+    fn the_most_is_never_too_small() {
+        for (now, then) in credits().flat_map(|now| credits().map(move |then| (now, then))) {
+            for take in [1, 2] {
+                let moves = (0..3).map(|at| Moves {
+                    now: now[at],
+                    movers: vec![(at, then[at] - now[at])],
+                    several: false,
+                });
+                let sum = most(moves.collect(), take, SLACK, |_| false);
+                for bits in 0_u32..8 {
+                    let chosen = |at: usize| bits & (1 << at) != 0;
+                    let amounts = (0..3).map(|at| if chosen(at) { then[at] } else { now[at] });
+                    let truly = taken(amounts.collect(), take, true);
+                    let allowed = sum.at(|column| f64::from(chosen(column)));
+                    assert!(
+                        truly <= allowed + 1e-9,
+                        "{now:?} {then:?} {bits} take {take}"
+                    );
+                }
+            }
+        }
+    }
+}

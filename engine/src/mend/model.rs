@@ -126,6 +126,14 @@ impl Sum {
             .all(|(_, coefficient)| *coefficient == 0.0)
     }
 
+    /// Its value with these columns.
+    #[cfg(test)]
+    pub fn at(&self, value: impl Fn(usize) -> f64) -> f64 {
+        let terms = self.terms.iter();
+        let terms = terms.map(|(column, coefficient)| coefficient * value(*column));
+        self.constant + terms.sum::<f64>()
+    }
+
     /// Coefficients, each column once; what is noise of the arithmetic is left
     /// out.
     fn into_terms(mut self) -> Vec<(usize, f64)> {

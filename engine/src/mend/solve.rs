@@ -235,3 +235,94 @@ pub(super) fn elastic(model: &Model) -> Model {
 pub(super) fn is_breach(objective: f64) -> bool {
     objective > BREACH
 }
+
+#[cfg(test)]
+mod tests {
+    use super::super::model::{Column, Sum};
+    use super::*;
+
+    /// Binary columns with these costs and rows `Σ coefficients ≥ least`, each
+    /// for the demand of its number.
+    fn model(costs: &[f64], rows: &[(&[f64], f64)]) -> Model {
+        let column = |cost: &f64| Column {
+            name: String::new(),
+            cost: *cost,
+            lower: 0.0,
+            upper: Some(1.0),
+            integer: true,
+        };
+        let mut model = Model {
+            columns: costs.iter().map(column).collect(),
+            rows: Vec::new(),
+        };
+        for (at, (coefficients, least)) in rows.iter().enumerate() {
+            let mut sum = Sum::default();
+            for (column, coefficient) in coefficients.iter().enumerate() {
+                sum.add(column, *coefficient);
+            }
+            model.at_least(String::new(), vec![at], sum, *least);
+        }
+        model
+    }
+
+    /// Worked by hand.
+    #[test]
+    fn small_models_have_their_known_answers() {
+        for (costs, rows, least) in [
+            (&[1.0, 1.25][..], &[(&[1.0, 1.0][..], 1.0)][..], Some(1.0)),
+            (&[1.0, 1.25], &[(&[1.0, 1.0], 2.0)], Some(2.25)),
+            (&[1.0, 1.25], &[(&[1.0, 1.0], 2.5)], None),
+            // The dearer one alone does what two cheaper ones do.
+            (&[1.0, 1.0, 1.5], &[(&[0.5, 0.5, 1.0], 1.0)], Some(1.5)),
+            // One row forbids what the other asks.
+            (
+                &[1.0, 1.0],
+                &[(&[1.0, 1.0], 1.5), (&[-1.0, -1.0], -1.0)],
+                None,
+            ),
+            (&[1.0], &[(&[0.0], 1.0)], None),
+        ] {
+            let answer = solve(&model(costs, rows));
+            assert_eq!(answer.infeasible, least.is_none(), "{rows:?}");
+            match (answer.objective, least) {
+                (Some(found), Some(least)) => assert!((found - least).abs() < 1e-6, "{rows:?}"),
+                (found, least) => assert_eq!(found, least, "{rows:?}"),
+            }
+        }
+    }
+
+    /// The breach is what is missing, and nothing where nothing is.
+    #[test]
+    fn an_elastic_model_tells_the_breach() {
+        for (rows, breach) in [
+            (&[(&[1.0, 1.0][..], 2.5)][..], 0.5),
+            (&[(&[1.0, 1.0], 2.0)], 0.0),
+            (&[(&[1.0, 1.0], 1.5), (&[-1.0, -1.0], -1.0)], 0.5),
+            (&[(&[0.0, 0.0], 1.0)], 1.0),
+        ] {
+            let answer = solve(&elastic(&model(&[1.0, 1.0], rows)));
+            let found = answer.objective.expect("there is always a way out");
+            assert!((found - breach).abs() < 1e-6, "{rows:?}: {found}");
+            assert_eq!(is_breach(found), breach > 0.0);
+        }
+    }
+
+    #[test]
+    fn a_solver_in_small_pieces_says_the_same() {
+        let coefficients: Vec<f64> = (0..12).map(|at| 0.31 + 0.07 * f64::from(at % 5)).collect();
+        let costs: Vec<f64> = (0..12)
+            .map(|at| 1.0 + f64::from(at * 7 % 11) / 64.0)
+            .collect();
+        let model = model(&costs, &[(&coefficients, 2.03)]);
+        let whole = solve(&model).objective.expect("a solution");
+        let mut solver = Solver::new(&model);
+        let pieces = loop {
+            match solver.step(1) {
+                Solved::Going { .. } => {}
+                Solved::Least(chosen) => break chosen.objective,
+                other => panic!("{other:?}"),
+            }
+        };
+        assert!((whole - pieces).abs() < 1e-9);
+    }
+}

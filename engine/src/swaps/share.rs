@@ -41,3 +41,30 @@ pub(crate) fn serving_in_share(words: &str, share: Decimal) -> Option<String> {
     let scaled = scaled(words, &read_line(words), share)?;
     Some(scaled.trim_end().to_owned())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_measured_servings_have_sizes() {
+        let share = |text: &str| text.parse::<Decimal>().unwrap();
+        for (words, by, written) in [
+            ("1/2 cup", "1.25", Some("5/8 cup")),
+            ("3/4 cup", "0.75", Some("9 tbsp")),
+            (
+                "1 cup pasta with sauce",
+                "1.25",
+                Some("1 1/4 cups pasta with sauce"),
+            ),
+            ("4 oz", "1.5", Some("6 oz")),
+            ("1 sandwich", "1.25", None),
+            ("1 cup (8 fl oz)", "1.25", None),
+            ("1/4 of the pan", "1.25", None),
+            ("", "1.25", None),
+        ] {
+            let found = serving_in_share(words, share(by));
+            assert_eq!(found.as_deref(), written, "{words}");
+        }
+    }
+}

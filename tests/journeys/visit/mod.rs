@@ -6,6 +6,7 @@ mod keys;
 mod net_log;
 mod paper;
 
+pub use hands::{BLINK, PATIENCE};
 pub use paper::{Paper, Pdf};
 
 use driver::Driver;

@@ -17,6 +17,7 @@ mod engine;
 mod error;
 mod forms;
 mod line_form;
+mod mend;
 mod recipe_form;
 mod swaps;
 mod trade;
@@ -24,6 +25,7 @@ mod week_form;
 
 pub use self::engine::Engine;
 pub use error::{ApiError, ErrorKind};
+pub use mend::Mending;
 
 use wasm_bindgen::prelude::*;
 

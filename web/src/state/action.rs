@@ -4,6 +4,7 @@ use super::contents::Saved;
 use super::kitchen_edit::{CalendarEdit, ProductionEdit};
 use engine::components::BeansRole;
 use engine::foods::NutrientId;
+use engine::mend::WeekChange;
 use engine::own_foods::{OwnFood, OwnMeasure};
 use engine::recipe::{Correction, Recipe, RecipeId, RecipeLine, ServingSize};
 use engine::units::{Grams, Servings};
@@ -47,6 +48,8 @@ pub enum Action {
     RemoveWeek(WeekId),
     /// Change a week.
     Week(WeekId, WeekEdit),
+    /// Make a change that a search for the fewest proposes, for this week.
+    Mend(WeekId, WeekChange),
     /// Add foods of the office's own; their numbers are made unique.
     AddFoods(Vec<OwnFood>),
     /// Take an own food out of the book.

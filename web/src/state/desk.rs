@@ -7,8 +7,9 @@ use super::history::History;
 use super::lines::Aside;
 use super::stroke::{Stroke, stroke_of};
 use super::{kitchen_edit, office_edit, recipe_edit, version_edit, week_edit};
+use engine::mend::WeekChange;
 use engine::recipe::{Recipe, RecipeId};
-use engine::week::{Day, Week};
+use engine::week::{Day, Week, WeekId};
 use std::rc::Rc;
 
 /// The book and its history.
@@ -132,6 +133,7 @@ impl Desk {
                     week_edit::apply(Rc::make_mut(week), edit);
                 }
             }
+            Action::Mend(week, change) => contents.mend(&week, &change),
             Action::AddFoods(foods) => contents.add_foods(foods),
             Action::RemoveFood(number) => {
                 let rest = Rc::make_mut(&mut contents.rest);
@@ -193,6 +195,26 @@ impl Contents {
         for week in weeks {
             let id = self.free_week_id(&week.title);
             self.weeks.push(Rc::new(Week { id, ..week }));
+        }
+    }
+
+    /// Makes a change of a plan; one that no longer fits does nothing.
+    fn mend(&mut self, week: &WeekId, change: &WeekChange) {
+        if let Some(id) = change.recipe() {
+            let place = self.recipes.iter_mut().find(|recipe| recipe.id == *id);
+            let Some((place, changed)) = place.and_then(|place| {
+                let changed = change.in_recipe(place)?;
+                Some((place, changed))
+            }) else {
+                return;
+            };
+            let before = std::mem::replace(place, Rc::new(changed));
+            let after = Rc::clone(place);
+            self.compare_with_kept(&before, &after);
+        } else if let Some(planned) = self.weeks.iter_mut().find(|planned| planned.id == *week)
+            && let Some(changed) = change.in_week(planned)
+        {
+            *planned = Rc::new(changed);
         }
     }
 

@@ -4,6 +4,7 @@ pub mod about;
 pub mod facts;
 pub mod foods;
 pub mod kitchen;
+pub mod mend;
 pub mod month;
 pub mod parents;
 pub mod recipe;

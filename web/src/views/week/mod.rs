@@ -101,6 +101,7 @@ pub fn WeekView(props: &WeekViewProps) -> Html {
             </div>
             <FindingsView week={week.clone()} study={study.clone()} />
             <Drawings week={week.clone()} {study} />
+            <crate::views::mend::MendView week={week.clone()} />
             <readings::Readings />
             <sheet::WeekSheet week={week.clone()} />
         </div>
