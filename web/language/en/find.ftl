@@ -6,3 +6,4 @@ find-recipe = recipe
 find-week = week
 find-food = own food
 find-view = view
+find-month = Month at a glance

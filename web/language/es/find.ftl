@@ -6,3 +6,4 @@ find-recipe = receta
 find-week = semana
 find-food = alimento propio
 find-view = vista
+find-month = El mes de un vistazo

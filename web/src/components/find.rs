@@ -5,6 +5,7 @@ use crate::language::{Say, of_table};
 use crate::page::{Page, go, use_page};
 use crate::route::Route;
 use crate::state::Contents;
+use crate::views::kitchen::words as kitchen;
 use crate::words::{self, title_or_untitled};
 use yew::prelude::*;
 
@@ -49,6 +50,9 @@ fn views(wanted: &[String]) -> Vec<Pick> {
     let views = [
         (Route::Recipes, words::RECIPES),
         (Route::Weeks, words::WEEKS),
+        (Route::Month(None), Say("find-month")),
+        (Route::Kitchen(None, None), kitchen::TITLE),
+        (Route::Buying(None, None), kitchen::BUYING),
         (Route::Foods, words::FOODS),
         (Route::Rules(None), words::RULES),
         (Route::About, words::ABOUT),
