@@ -22,6 +22,7 @@
 //! | production | [`production`] | a planned day | what each school cooks and buys |
 //! | calendar | [`calendar`] | cycle menus and days without school | weeks on their dates |
 //! | mend | [`mend`] | a week with findings | the fewest changes that bring it inside its limits |
+//! | year | [`year`] | studied recipes and many weeks | the same averages and verdicts, all at once |
 
 pub mod allergens;
 pub mod analysis;
@@ -46,4 +47,5 @@ pub mod tables;
 pub mod uncertainty;
 pub mod units;
 pub mod week;
+pub mod year;
 pub mod yields;

@@ -14,6 +14,7 @@ mod cook;
 mod elsewhere;
 mod files;
 mod kitchen;
+mod large_book;
 mod main_job;
 mod month;
 mod office;

@@ -1,6 +1,7 @@
 //! Shared helpers of the checks.
 
 pub mod demo;
+pub mod district;
 pub mod fixtures;
 pub mod kitchen_swaps;
 pub mod random;

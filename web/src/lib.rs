@@ -6,8 +6,9 @@
 //! |---|---|
 //! | [`state`] | the book on the desk, and the one function that changes it |
 //! | [`tables`], [`evidence`] | the engine's tables and what it has found out so far |
+//! | [`memo`], [`shelf`] | what was found out and still holds; recipes by name and title |
 //! | [`own`] | what of a book's own foods and limits can be used |
-//! | [`storage`], [`saving`], [`book_file`], [`files`], [`troubles`] | the browser's storage and files, and what can be wrong with them |
+//! | [`storage`], [`stored_text`], [`saving`], [`book_file`], [`files`], [`troubles`] | the browser's storage and files, and what can be wrong with them |
 //! | [`route`] | which view the address asks for |
 //! | [`app`], [`views`], [`components`] | what is drawn |
 //! | [`api`] | the engine as JavaScript functions |
@@ -21,13 +22,16 @@ pub mod evidence;
 pub mod files;
 pub mod format;
 pub mod language;
+pub mod memo;
 pub mod named;
 pub mod own;
 pub mod page;
 pub mod route;
 pub mod saving;
+pub mod shelf;
 pub mod state;
 pub mod storage;
+pub mod stored_text;
 pub mod tables;
 pub mod troubles;
 pub mod views;

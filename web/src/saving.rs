@@ -42,7 +42,7 @@ pub fn demo_book() -> Book {
 pub fn open_store() -> Opened {
     let (store, found) = Store::open();
     let saved = match &found {
-        Found::Book(saved) => saved.clone(),
+        Found::Book(saved) => (**saved).clone(),
         Found::Nothing | Found::Unreadable { .. } | Found::Refused => demo_book().into(),
     };
     let history = store.history().unwrap_or_default();
@@ -111,7 +111,7 @@ pub fn use_saving(store: Rc<Store>, desk: UseReducerHandle<DeskState>, found: &F
             setter.set(SaveState::Waiting);
             let slot = waiting.clone();
             let save: Rc<dyn Fn()> = Rc::new(move || {
-                let outcome = store.save(&contents.saved(), &history);
+                let outcome = store.save(&contents, &history);
                 if outcome.is_ok() {
                     stored.replace(contents.clone());
                 }
@@ -229,7 +229,7 @@ fn Ways(props: &WaysProps) -> Html {
     let save_now = {
         let (page, saving) = (page.clone(), saving.clone());
         move || {
-            let outcome = (saving.store).save(&page.contents().saved(), page.desk.0.history());
+            let outcome = (saving.store).save(page.contents(), page.desk.0.history());
             saving
                 .set
                 .set(outcome.map_or_else(SaveState::Failed, |()| SaveState::Saved));
@@ -277,7 +277,7 @@ fn Ways(props: &WaysProps) -> Html {
             };
             let take_other = Callback::from(move |_| {
                 if let Found::Book(saved) = saving.store.read_again() {
-                    page.act(Action::Open(saved));
+                    page.act(Action::Open(*saved));
                     saving.set.set(SaveState::Saved);
                 }
             });

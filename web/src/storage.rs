@@ -5,7 +5,8 @@
 //! is no room for both.
 
 use crate::book_file::read_saved;
-use crate::state::{History, Saved};
+use crate::state::{Contents, History, Saved};
+use crate::stored_text::StoredText;
 use engine::exchange::Problem;
 use std::cell::RefCell;
 use web_sys::Storage;
@@ -25,7 +26,7 @@ pub enum Found {
     /// Nothing: a first visit.
     Nothing,
     /// A book.
-    Book(Saved),
+    Book(Box<Saved>),
     /// A text that is no book. It stays where it is.
     Unreadable {
         /// The text as found.
@@ -56,6 +57,7 @@ pub struct Store {
     /// What the storage held when this page last read or wrote it.
     last: RefCell<Option<String>>,
     unreadable: RefCell<bool>,
+    text: RefCell<StoredText>,
 }
 
 fn storage() -> Option<Storage> {
@@ -80,6 +82,7 @@ impl Store {
         let store = Self {
             last: RefCell::new(stored()),
             unreadable: RefCell::new(false),
+            text: RefCell::default(),
         };
         let found = store.read();
         (store, found)
@@ -93,7 +96,7 @@ impl Store {
             return Found::Nothing;
         };
         match read_saved(&text) {
-            Ok(saved) => Found::Book(saved),
+            Ok(saved) => Found::Book(Box::new(saved)),
             Err(why) => {
                 self.unreadable.replace(true);
                 Found::Unreadable { text, why }
@@ -146,7 +149,7 @@ impl Store {
     /// # Errors
     /// When the browser refuses, or something else would be lost. Then what is
     /// stored stays as it is.
-    pub fn save(&self, saved: &Saved, history: &History) -> Result<(), SaveProblem> {
+    pub fn save(&self, contents: &Contents, history: &History) -> Result<(), SaveProblem> {
         let storage = storage().ok_or(SaveProblem::Refused)?;
         if *self.unreadable.borrow() {
             return Err(SaveProblem::HoldsUnreadable);
@@ -154,7 +157,8 @@ impl Store {
         if stored() != *self.last.borrow() {
             return Err(SaveProblem::ChangedElsewhere);
         }
-        let text = serde_json::to_string(saved).map_err(|_| SaveProblem::Refused)?;
+        let text = self.text.borrow_mut().write(contents);
+        let text = text.map_err(|_| SaveProblem::Refused)?;
         if storage.set_item(KEY, &text).is_err() {
             // The book is worth more than the way to it.
             let freed = storage.remove_item(HISTORY);

@@ -1,18 +1,17 @@
 //! The engine's tables in the page: how they are fetched, and how views ask
 //! them without anything being computed twice.
 
+use crate::memo::Memo;
 use crate::state::Contents;
 use crate::words;
-use engine::book::Book;
 use engine::findings::{Carrier, DayShare, carriers, day_shares};
 use engine::foods::NutrientId;
 use engine::recipe::{LineKind, Recipe, RecipeId};
 use engine::reference::{RecipeStudy, Reference, WeekStudy};
 use engine::swaps::SwapIndex;
-use engine::week::{ServedRecipe, Service, Week, WeekError, WeekId};
+use engine::week::{ServedRecipe, Service, Week, WeekError};
 use std::borrow::Borrow;
 use std::cell::{OnceCell, RefCell};
-use std::collections::BTreeMap;
 use std::ops::Deref;
 use std::rc::Rc;
 
@@ -27,7 +26,8 @@ const PROVENANCE: &str = "data/sr28.provenance.bin";
 pub struct Studied<T>(Rc<T>);
 
 impl<T> Studied<T> {
-    fn new(study: T) -> Self {
+    /// Shares a result.
+    pub fn new(study: T) -> Self {
         Self(Rc::new(study))
     }
 }
@@ -83,13 +83,6 @@ impl StudiedRecipe {
         open.dedup();
         open.len()
     }
-
-    /// Whether other recipes have a say in it.
-    fn names_recipes(&self) -> bool {
-        self.lines
-            .iter()
-            .any(|line| line.recipe.is_some() || line.problem.is_some())
-    }
 }
 
 /// Everything the views look things up in.
@@ -100,55 +93,7 @@ pub struct Tables {
     /// All foods as swaps compare them, made when they are first asked for. It
     /// is of the dataset alone: tables with own foods share it.
     swap_index: Rc<OnceCell<SwapIndex>>,
-    studies: RefCell<Studies>,
-}
-
-/// What was found out, for the book as it was last seen.
-#[derive(Debug)]
-struct Studies {
-    recipes: Vec<Rc<Recipe>>,
-    book: Book,
-    of_recipes: BTreeMap<RecipeId, (Rc<Recipe>, StudiedRecipe)>,
-    of_kept: BTreeMap<RecipeId, (Rc<Recipe>, StudiedRecipe)>,
-    of_weeks: BTreeMap<WeekId, (Rc<Week>, StudiedWeek)>,
-}
-
-impl Studies {
-    fn new() -> Self {
-        Self {
-            recipes: Vec::new(),
-            book: Book::empty(""),
-            of_recipes: BTreeMap::new(),
-            of_kept: BTreeMap::new(),
-            of_weeks: BTreeMap::new(),
-        }
-    }
-
-    /// Forgets what no longer holds for this book.
-    fn follow(&mut self, contents: &Contents) {
-        let same = |(a, b): (&Rc<Recipe>, &Rc<Recipe>)| Rc::ptr_eq(a, b);
-        let seen = self.recipes.iter().zip(&contents.recipes);
-        if self.recipes.len() == contents.recipes.len() && seen.clone().all(same) {
-            return;
-        }
-        // A line may name another recipe by its title.
-        let names = |recipes: &[Rc<Recipe>]| -> Vec<(RecipeId, String)> {
-            let name = |recipe: &Rc<Recipe>| (recipe.id.clone(), recipe.title.clone());
-            recipes.iter().map(name).collect()
-        };
-        if names(&self.recipes) == names(&contents.recipes) {
-            let independent =
-                |_: &RecipeId, (_, study): &mut (_, StudiedRecipe)| !study.names_recipes();
-            self.of_recipes.retain(independent);
-            self.of_kept.retain(independent);
-        } else {
-            self.of_recipes.clear();
-            self.of_kept.clear();
-        }
-        self.of_weeks.clear();
-        self.recipes = contents.recipes.clone();
-        self.book = contents.book();
-    }
+    memo: RefCell<Memo>,
 }
 
 impl Tables {
@@ -157,7 +102,7 @@ impl Tables {
         Self {
             reference,
             swap_index: Rc::default(),
-            studies: RefCell::new(Studies::new()),
+            memo: RefCell::default(),
         }
     }
 
@@ -185,58 +130,33 @@ impl Tables {
     /// The same tables with more about the foods, which changes no recipe's
     /// figures: what was found out about recipes is kept.
     fn with_reference(&self, reference: Reference) -> Self {
-        let studies = self.studies.borrow();
-        let kept = Studies {
-            recipes: studies.recipes.clone(),
-            book: studies.book.clone(),
-            of_recipes: studies.of_recipes.clone(),
-            of_kept: studies.of_kept.clone(),
-            of_weeks: BTreeMap::new(),
-        };
         Self {
             reference,
             swap_index: Rc::clone(&self.swap_index),
-            studies: RefCell::new(kept),
+            memo: RefCell::new(self.memo.take().without_weeks()),
         }
     }
 
     /// What is found out about a recipe of the book.
     pub fn study(&self, recipe: &Rc<Recipe>, contents: &Contents) -> StudiedRecipe {
-        let studies = &mut *self.studies.borrow_mut();
-        studies.follow(contents);
-        self.study_in(&studies.book, &mut studies.of_recipes, recipe)
+        let memo = &mut *self.memo.borrow_mut();
+        memo.follow(&contents.recipes);
+        memo.study(&self.reference, recipe)
     }
 
     /// What is found out about the kept form of a recipe of the book.
     pub fn study_kept(&self, kept: &Rc<Recipe>, contents: &Contents) -> StudiedRecipe {
-        let studies = &mut *self.studies.borrow_mut();
-        studies.follow(contents);
-        self.study_in(&studies.book, &mut studies.of_kept, kept)
+        let memo = &mut *self.memo.borrow_mut();
+        memo.follow(&contents.recipes);
+        memo.study_kept(&self.reference, kept)
     }
 
     /// What is found out about another form of a recipe of the book, such as a
     /// version. It is not remembered.
     pub fn study_form(&self, form: &Recipe, contents: &Contents) -> StudiedRecipe {
-        let studies = &mut *self.studies.borrow_mut();
-        studies.follow(contents);
-        Studied::new(self.reference.study_recipe(&studies.book, form))
-    }
-
-    fn study_in(
-        &self,
-        book: &Book,
-        known: &mut BTreeMap<RecipeId, (Rc<Recipe>, StudiedRecipe)>,
-        recipe: &Rc<Recipe>,
-    ) -> StudiedRecipe {
-        if let Some((of, study)) = known.get(&recipe.id)
-            && of == recipe
-        {
-            return study.clone();
-        }
-        let study = Studied::new(self.reference.study_recipe(book, recipe));
-        let entry = (Rc::clone(recipe), study.clone());
-        known.insert(recipe.id.clone(), entry);
-        study
+        let memo = &mut *self.memo.borrow_mut();
+        memo.follow(&contents.recipes);
+        memo.study_form(&self.reference, form)
     }
 
     /// All recipes of the book with what is found out about each.
@@ -265,20 +185,9 @@ impl Tables {
 
     /// How a week of the book stands.
     pub fn study_week(&self, week: &Rc<Week>, contents: &Contents) -> StudiedWeek {
-        self.studies.borrow_mut().follow(contents);
-        let known = self.studies.borrow().of_weeks.get(&week.id).cloned();
-        if let Some((of, study)) = known
-            && of == *week
-        {
-            return study;
-        }
-        let recipes = self.recipes_of(week, contents);
-        let found = self.reference.study_week_with(week, &recipes);
-        let study = Studied::new(found);
-        let entry = (Rc::clone(week), study.clone());
-        let weeks = &mut self.studies.borrow_mut().of_weeks;
-        weeks.insert(week.id.clone(), entry);
-        study
+        let memo = &mut *self.memo.borrow_mut();
+        memo.follow(&contents.recipes);
+        memo.study_week(&self.reference, week)
     }
 
     /// What carries a nutrient in the average meal of a service.
@@ -299,20 +208,9 @@ impl Tables {
 
     /// The studies of a week's recipes, sorted by name.
     fn recipes_of(&self, week: &Week, contents: &Contents) -> Vec<(RecipeId, StudiedRecipe)> {
-        let meals = week.days.iter().flat_map(|day| &day.meals);
-        let mut names: Vec<RecipeId> = meals
-            .flat_map(|meal| meal.choices())
-            .map(|choice| choice.recipe.clone())
-            .collect();
-        names.sort();
-        names.dedup();
-        names
-            .into_iter()
-            .filter_map(|name| {
-                let study = self.study(contents.recipe(&name)?, contents);
-                Some((name, study))
-            })
-            .collect()
+        let memo = &mut *self.memo.borrow_mut();
+        memo.follow(&contents.recipes);
+        memo.recipes_of(&self.reference, week)
     }
 }
 

@@ -1,7 +1,8 @@
-//! Developer commands: `cargo xtask serve`, `cargo xtask test`, `cargo xtask build`.
+//! Developer commands: `cargo xtask serve`, `test`, `build`, `bench`.
 //!
 //! Each installs what it lacks into `target/tools` first, and says what it is doing.
 
+mod bench;
 mod checks;
 mod console;
 mod page;
@@ -19,7 +20,10 @@ cargo xtask serve [--port N]   build the page and show it (port 8080, or the nex
 cargo xtask test [STAGE …] [-- FILTER …]
                                run every check, or the stages named: format, lint, native,
                                wasm, journeys; FILTER chooses tests by their names
-cargo xtask build              build the page as its users get it, into dist/, with its sizes";
+cargo xtask build              build the page as its users get it, into dist/, with its sizes
+cargo xtask bench [PART …] [-- FILTER …]
+                               measure beside general-purpose engines, or the parts named:
+                               speed, state, page; FILTER chooses measurements by their names";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = env::args().skip(1).collect();
@@ -41,13 +45,23 @@ fn run(arguments: &[&str]) -> Result<()> {
                 .with_context(|| format!("{port} is no port number"))?,
         ),
         ["test", rest @ ..] => {
-            let end = rest.iter().position(|word| *word == "--");
-            let (stages, filter) = rest.split_at(end.unwrap_or(rest.len()));
-            checks::run(stages, filter.get(1..).unwrap_or_default())
+            let (stages, filter) = with_filter(rest);
+            checks::run(stages, filter)
+        }
+        ["bench", rest @ ..] => {
+            let (parts, filter) = with_filter(rest);
+            bench::run(parts, filter)
         }
         ["build"] => build(),
         _ => bail!("these are the commands:\n{USAGE}"),
     }
+}
+
+/// What stands before and after `--`.
+fn with_filter<'a, 'w>(words: &'a [&'w str]) -> (&'a [&'w str], &'a [&'w str]) {
+    let end = words.iter().position(|word| *word == "--");
+    let (before, after) = words.split_at(end.unwrap_or(words.len()));
+    (before, after.get(1..).unwrap_or_default())
 }
 
 /// `cargo xtask build`.

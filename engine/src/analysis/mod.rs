@@ -8,5 +8,5 @@ mod totals;
 
 pub use change::change;
 pub use contribution::{Contribution, contributions};
-pub(crate) use totals::amount_in;
 pub use totals::{AnalysisError, NutrientTotal, RecipeAnalysis, analyse};
+pub(crate) use totals::{amount_in, sum};

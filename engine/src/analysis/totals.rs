@@ -145,7 +145,8 @@ fn unknown_lines(parts: &[WeighedLine]) -> Vec<usize> {
     lines
 }
 
-fn sum(foods: &FoodTable, lines: &[WeighedLine], nutrient: NutrientId) -> PartialSum {
+/// What weighed lines contain of one nutrient.
+pub(crate) fn sum(foods: &FoodTable, lines: &[WeighedLine], nutrient: NutrientId) -> PartialSum {
     let mut total = PartialSum::default();
     for line in lines {
         match line.weight {

@@ -1,7 +1,9 @@
 //! The office's book: its recipes and weeks, as kept and exchanged.
 
+mod shelf;
 mod versions;
 
+pub use shelf::{Shelf, plain_title};
 pub use versions::Version;
 
 use crate::calendar::Calendar;

@@ -52,7 +52,7 @@ pub fn check(average: &MealAverage, rules: &Specifications) -> Vec<Finding> {
         .collect()
 }
 
-fn finding(average: &MealAverage, rule: &DietarySpecification) -> Finding {
+pub(crate) fn finding(average: &MealAverage, rule: &DietarySpecification) -> Finding {
     let unlisted = PartialSum {
         missing: 1,
         ..PartialSum::default()
@@ -63,20 +63,18 @@ fn finding(average: &MealAverage, rule: &DietarySpecification) -> Finding {
         Basis::PerMeal => Some(amount.known),
         Basis::ShareOfEnergy => share_of_energy(&amount, &energy, rule),
     };
-    let complete = amount.is_complete() && (rule.basis == Basis::PerMeal || energy.is_complete());
-    // An incomplete energy makes the share neither a lower nor an upper bound.
-    let bounded = rule.basis == Basis::PerMeal || energy.is_complete();
+    let known = Known {
+        amount: amount.is_complete(),
+        energy: energy.is_complete(),
+    };
     Finding {
         service: average.service.clone(),
         rule: rule.clone(),
         figure,
         digits: digits(figure, rule),
-        complete,
+        complete: known.all_of(rule),
         coverage: amount.coverage(),
-        verdict: match figure {
-            Some(figure) if bounded => verdict(figure, complete, rule),
-            _ => Verdict::Unknown,
-        },
+        verdict: known.verdict(figure.map(|figure| holds(figure, rule)), rule),
     }
 }
 
@@ -118,26 +116,52 @@ fn holds(figure: Decimal, rule: &DietarySpecification) -> bool {
     rule.bound.holds(figure, rule.limit)
 }
 
-/// A missing value can only add: an incomplete sum that is already over a
-/// maximum stays over it, and one that already reaches a minimum reaches it.
-fn verdict(figure: Decimal, complete: bool, rule: &DietarySpecification) -> Verdict {
-    let is_minimum = rule.bound == Bound::AtLeast;
-    match (
-        rule.bound.holds(figure, rule.limit),
-        complete || is_minimum,
-        complete || !is_minimum,
-    ) {
-        (true, true, _) => Verdict::Met,
-        (false, _, true) => Verdict::Missed,
-        _ => Verdict::Unknown,
+/// Whether all is known of what a rule's figure needs.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Known {
+    /// The nutrient's amount.
+    pub amount: bool,
+    /// The energy.
+    pub energy: bool,
+}
+
+impl Known {
+    /// Whether the rule's figure is complete.
+    pub fn all_of(self, rule: &DietarySpecification) -> bool {
+        self.amount && (rule.basis == Basis::PerMeal || self.energy)
+    }
+
+    /// The verdict on a figure that keeps the limit or does not; nothing where
+    /// there is no figure.
+    ///
+    /// A missing value can only add: an incomplete sum that is already over a
+    /// maximum stays over it, and one that already reaches a minimum reaches
+    /// it. An incomplete energy makes a share neither a lower nor an upper
+    /// bound.
+    pub fn verdict(self, holds: Option<bool>, rule: &DietarySpecification) -> Verdict {
+        let bounded = rule.basis == Basis::PerMeal || self.energy;
+        let complete = self.all_of(rule);
+        let is_minimum = rule.bound == Bound::AtLeast;
+        match holds.filter(|_| bounded) {
+            Some(true) if complete || is_minimum => Verdict::Met,
+            Some(false) if complete || !is_minimum => Verdict::Missed,
+            _ => Verdict::Unknown,
+        }
+    }
+}
+
+impl DietarySpecification {
+    /// The decimal places with which its figure is printed, if these tell.
+    pub(crate) fn fewest_digits(&self) -> Digits {
+        Digits(match self.basis {
+            Basis::PerMeal => 0,
+            Basis::ShareOfEnergy => 1,
+        })
     }
 }
 
 fn digits(figure: Option<Decimal>, rule: &DietarySpecification) -> Digits {
-    let fewest = Digits(match rule.basis {
-        Basis::PerMeal => 0,
-        Basis::ShareOfEnergy => 1,
-    });
+    let fewest = rule.fewest_digits();
     figure.map_or(fewest, |figure| {
         telling_digits(figure, fewest, |figure| holds(figure, rule))
     })

@@ -121,11 +121,28 @@ impl Dataset {
     /// Value of the food at a row per 100 g edible portion, with the dataset's
     /// own digits; nothing where it has none.
     pub(super) fn per_100_g(&self, row: usize, nutrient: NutrientId) -> Option<Decimal> {
-        let column = self
+        self.column(nutrient)?.value(row)
+    }
+
+    /// The same as a binary float.
+    pub(super) fn about_per_100_g(&self, row: usize, nutrient: NutrientId) -> Option<f64> {
+        let column = self.column(nutrient)?;
+        match column.mantissas[row] {
+            MISSING => None,
+            mantissa => Some(f64::from(mantissa) / 10_f64.powi(column.scale.cast_signed())),
+        }
+    }
+
+    /// Decimal places of a nutrient's values; none for one without values.
+    pub(super) fn places(&self, nutrient: NutrientId) -> u32 {
+        self.column(nutrient).map_or(0, |column| column.scale)
+    }
+
+    fn column(&self, nutrient: NutrientId) -> Option<&ValueColumn> {
+        let found = self
             .columns
-            .binary_search_by_key(&nutrient, |column| column.nutrient)
-            .ok()?;
-        self.columns[column].value(row)
+            .binary_search_by_key(&nutrient, |column| column.nutrient);
+        found.ok().map(|at| &self.columns[at])
     }
 }
 

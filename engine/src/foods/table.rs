@@ -5,6 +5,7 @@ use super::own::OwnEntry;
 use super::{Food, FoodGroup, FoodId, Measure, Nutrient, NutrientId};
 use nutrient_data::format::AssetError;
 use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
 use std::sync::Arc;
 
 /// Foods, their measures and their nutrient values per 100 g edible portion.
@@ -100,6 +101,21 @@ impl FoodTable {
             FoodId::Sr28(_) => self.dataset.per_100_g(self.dataset.row(food)?, nutrient),
             FoodId::Own(_) => Some(self.own(food)?.value(nutrient)?.per_100_g),
         }
+    }
+
+    /// The same value as a binary float, for ranking.
+    pub(crate) fn about_per_100_g(&self, food: FoodId, nutrient: NutrientId) -> Option<f64> {
+        match food {
+            FoodId::Sr28(_) => self
+                .dataset
+                .about_per_100_g(self.dataset.row(food)?, nutrient),
+            FoodId::Own(_) => self.per_100_g(food, nutrient)?.to_f64(),
+        }
+    }
+
+    /// Decimal places of the dataset's values of a nutrient.
+    pub fn places(&self, nutrient: NutrientId) -> u32 {
+        self.dataset.places(nutrient)
     }
 
     /// Bounds of a value that stands for an interval, as a label's does;

@@ -5,7 +5,7 @@ use super::prepare::{LineStudy, PrepareProblem};
 use super::sub_recipe::{SubRecipeProblem, batches, named_recipe};
 use crate::allergens::{AllergenFinding, LineAllergens, screen_line, screen_recipe};
 use crate::analysis::{AnalysisError, RecipeAnalysis, analyse};
-use crate::book::Book;
+use crate::book::Shelf;
 use crate::components::{CreditLine, RecipeCredits, credit_recipe};
 use crate::foods::{FoodMatch, FoodMatcher};
 use crate::recipe::{
@@ -94,16 +94,20 @@ impl FoodMatcher for Reference {
 
 impl Reference {
     /// Studies one recipe; `book` gives the recipes that it may name.
-    pub fn study_recipe(&self, book: &Book, recipe: &Recipe) -> RecipeStudy {
+    pub fn study_recipe(&self, book: &dyn Shelf, recipe: &Recipe) -> RecipeStudy {
         self.study_on_path(book, recipe, &mut Vec::new())
     }
 
     /// Studies several recipes of a book, in the order of the names; names
     /// that the book lacks are left out.
-    pub fn study_recipes(&self, book: &Book, names: &[RecipeId]) -> Vec<(RecipeId, RecipeStudy)> {
+    pub fn study_recipes(
+        &self,
+        book: &dyn Shelf,
+        names: &[RecipeId],
+    ) -> Vec<(RecipeId, RecipeStudy)> {
         names
             .iter()
-            .filter_map(|name| book.recipe(name))
+            .filter_map(|name| book.by_name(name))
             .map(|recipe| (recipe.id.clone(), self.study_recipe(book, recipe)))
             .collect()
     }
@@ -113,7 +117,7 @@ impl Reference {
     /// are taken over as they were read.
     pub(crate) fn study_replaced(
         &self,
-        book: &Book,
+        book: &dyn Shelf,
         recipe: &Recipe,
         before: &RecipeStudy,
         at: usize,
@@ -148,7 +152,7 @@ impl Reference {
     /// itself.
     fn study_on_path<'a>(
         &self,
-        book: &'a Book,
+        book: &'a dyn Shelf,
         recipe: &'a Recipe,
         path: &mut Vec<&'a Recipe>,
     ) -> RecipeStudy {
@@ -169,7 +173,7 @@ impl Reference {
     /// that it names.
     fn line<'a>(
         &self,
-        book: &'a Book,
+        book: &'a dyn Shelf,
         index: usize,
         read: ReadLine,
         line: &RecipeLine,
@@ -226,7 +230,7 @@ impl Reference {
     /// the share that the line asks for.
     fn sub_recipe<'a>(
         &self,
-        book: &'a Book,
+        book: &'a dyn Shelf,
         index: usize,
         mut read: ReadLine,
         line: &RecipeLine,
@@ -267,7 +271,7 @@ impl Reference {
 
     fn parts_of<'a>(
         &self,
-        book: &'a Book,
+        book: &'a dyn Shelf,
         recipe: &'a Recipe,
         read: &ReadLine,
         line: &RecipeLine,

@@ -1,6 +1,6 @@
 //! Recipes as ingredients of recipes.
 
-use crate::book::Book;
+use crate::book::{Shelf, plain_title};
 use crate::recipe::{LineAmount, LineReading, Recipe, RecipeId, RecipeLine};
 use crate::units::{Grams, Servings, Unit};
 use rust_decimal::Decimal;
@@ -61,32 +61,22 @@ impl fmt::Display for SubRecipeProblem {
 /// The recipe that a line names: the one that a person chose, or the one whose
 /// title the food words are.
 pub(super) fn named_recipe<'a>(
-    book: &'a Book,
+    book: &'a dyn Shelf,
     line: &RecipeLine,
     reading: &LineReading,
 ) -> Option<Result<&'a Recipe, SubRecipeProblem>> {
     if let Some(id) = &line.correction.recipe {
         let not_in_book = || SubRecipeProblem::NotInBook { recipe: id.clone() };
-        return Some(book.recipe(id).ok_or_else(not_in_book));
+        return Some(book.by_name(id).ok_or_else(not_in_book));
     }
     if line.correction.food.is_some() {
         return None;
     }
-    let named = plain(&reading.food_words);
-    book.recipes
-        .iter()
-        .find(|recipe| !named.is_empty() && plain(&recipe.title) == named)
+    let named = plain_title(&reading.food_words);
+    (!named.is_empty())
+        .then(|| book.by_title(&named))
+        .flatten()
         .map(Ok)
-}
-
-/// Words alone, in small letters.
-pub(super) fn plain(title: &str) -> String {
-    title
-        .split(|c: char| !c.is_alphanumeric())
-        .filter(|word| !word.is_empty())
-        .map(str::to_lowercase)
-        .collect::<Vec<_>>()
-        .join(" ")
 }
 
 /// Words for a share of a batch that are no servings.

@@ -1,7 +1,7 @@
 //! Where a recipe is used: in which recipes, and in which weeks.
 
-use super::sub_recipe::{named_recipe, plain};
-use crate::book::Book;
+use super::sub_recipe::named_recipe;
+use crate::book::{Book, plain_title};
 use crate::recipe::{Recipe, RecipeId, RecipeLine, read_line};
 use crate::week::WeekId;
 use serde::Serialize;
@@ -58,7 +58,7 @@ pub fn uses(book: &Book, id: &RecipeId) -> Uses {
 
 /// The other recipes with a line that names this one.
 fn naming(book: &Book, recipe: &Recipe) -> Vec<RecipeId> {
-    let title = plain(&recipe.title);
+    let title = plain_title(&recipe.title);
     let names = |line: &RecipeLine| {
         if line.correction.recipe.is_none() && !says(&line.text, &title) {
             return false;
@@ -76,7 +76,7 @@ fn naming(book: &Book, recipe: &Recipe) -> Vec<RecipeId> {
 /// Whether a line can name a title at all: reading each line of a book would
 /// take too long.
 fn says(text: &str, title: &str) -> bool {
-    !title.is_empty() && plain(text).contains(title)
+    !title.is_empty() && plain_title(text).contains(title)
 }
 
 #[cfg(test)]

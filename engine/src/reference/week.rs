@@ -2,7 +2,7 @@
 
 use super::{RecipeStudy, Reference};
 use crate::analysis::RecipeAnalysis;
-use crate::book::Book;
+use crate::book::Shelf;
 use crate::findings::{Finding, PatternFinding, PatternTables, check, check_pattern};
 use crate::foods::NutrientId;
 use crate::recipe::RecipeId;
@@ -74,7 +74,7 @@ impl Reference {
     /// # Errors
     /// When a choice names a recipe that is missing or cannot be analysed, or
     /// planned numbers make no sense.
-    pub fn study_week(&self, book: &Book, week: &Week) -> Result<WeekStudy, WeekError> {
+    pub fn study_week(&self, book: &dyn Shelf, week: &Week) -> Result<WeekStudy, WeekError> {
         let studies = self.study_recipes(book, &week.recipes());
         self.study_week_with(week, &studies)
     }

@@ -154,7 +154,7 @@ impl Specifications {
     /// The limits for a service on a date.
     pub fn in_force<'a>(
         &'a self,
-        service: &'a Service,
+        service: &Service,
         date: Date,
     ) -> impl Iterator<Item = &'a DietarySpecification> {
         self.0

@@ -12,6 +12,7 @@ use crate::tables::TableError;
 use nutrient_data::kitchen;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 /// What a food mainly consists of, grams in 100 g.
@@ -96,6 +97,8 @@ pub struct SwapIndex {
     vocabulary: Vocabulary,
     /// In the order of the dataset.
     foods: Vec<Features>,
+    /// The places in it of the foods of each kind.
+    of_kind: BTreeMap<u16, Vec<usize>>,
 }
 
 impl SwapIndex {
@@ -112,6 +115,7 @@ impl SwapIndex {
             kinds,
             vocabulary: Vocabulary::default(),
             foods: Vec::new(),
+            of_kind: BTreeMap::new(),
         };
         let foods = reference.foods.foods();
         let sorted: Vec<Sorted> = foods.iter().map(|food| index.sorted(food)).collect();
@@ -121,6 +125,11 @@ impl SwapIndex {
             .zip(&sorted)
             .map(|(food, sorted)| index.features(&reference.foods, food, sorted))
             .collect();
+        for (at, food) in index.foods.iter().enumerate() {
+            if let Some(kind) = food.kind {
+                index.of_kind.entry(kind).or_default().push(at);
+            }
+        }
         Ok(index)
     }
 
@@ -130,12 +139,22 @@ impl SwapIndex {
         Some(self.features(table, food, &self.sorted(food)))
     }
 
-    /// Calls `each` with every food: the dataset's and the office's own.
-    pub(super) fn for_each(&self, table: &FoodTable, mut each: impl FnMut(&Features)) {
-        self.foods.iter().for_each(&mut each);
-        for food in table.own_foods() {
-            each(&self.features(table, food, &self.sorted(food)));
-        }
+    /// Every food, of the dataset and of the office's own, that is of a kind
+    /// which may take the place of `kind`.
+    pub(super) fn of_kinds_for<'i>(
+        &'i self,
+        table: &'i FoodTable,
+        kind: u16,
+    ) -> impl Iterator<Item = Cow<'i, Features>> {
+        let suits = move |other: u16| other == kind || self.kinds.near(kind, other);
+        let kinds = self.of_kind.iter().filter(move |(other, _)| suits(**other));
+        let places = kinds.flat_map(|(_, places)| places);
+        let own = table
+            .own_foods()
+            .filter(move |food| self.kinds.of(food).is_some_and(suits));
+        places
+            .map(move |at| Cow::Borrowed(&self.foods[*at]))
+            .chain(own.map(move |food| Cow::Owned(self.features(table, food, &self.sorted(food)))))
     }
 
     /// True when `other` is of a kind that may take the place of `food`.

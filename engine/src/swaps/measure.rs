@@ -150,7 +150,7 @@ impl Rough {
 
     /// The value of a food in 100 g, or what bounds it.
     pub fn of(foods: &FoodTable, food: FoodId, nutrient: NutrientId) -> Self {
-        let value = |nutrient| foods.per_100_g(food, nutrient)?.to_f64();
+        let value = |nutrient| foods.about_per_100_g(food, nutrient);
         match value(nutrient) {
             None if nutrient == NutrientId::ADDED_SUGARS => Self {
                 low: 0.0,

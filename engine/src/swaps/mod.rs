@@ -37,12 +37,12 @@ pub use measure::ChangeBounds;
 pub use proposal::{
     Change, CreditChange, Effect, LeftOut, NutrientChange, Proposal, Proposals, SwapProblem, apply,
 };
-pub use propose::propose;
+pub use propose::{propose, rank};
 pub use reason::Reason;
 pub(crate) use share::{line_in_share, serving_in_share};
 pub use week::{Reach, ServiceChange, WeekChange, per_average_meal};
 
-use crate::book::Book;
+use crate::book::Shelf;
 use crate::recipe::Recipe;
 use crate::reference::RecipeStudy;
 
@@ -50,7 +50,7 @@ use crate::reference::RecipeStudy;
 #[derive(Debug, Clone, Copy)]
 pub struct Place<'a> {
     /// The recipes that lines may name.
-    pub book: &'a Book,
+    pub book: &'a dyn Shelf,
     /// The recipe.
     pub recipe: &'a Recipe,
     /// Its study as it stands.

@@ -18,6 +18,7 @@ use crate::units::Kilocalories;
 use crate::yields::Treatment;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
+use std::borrow::Cow;
 
 /// Foods that are studied for each that is asked for, at most.
 const TRIES: usize = 8;
@@ -62,46 +63,114 @@ fn by_score(proposals: &mut [Proposal]) {
     proposals.sort_by_key(|proposal| std::cmp::Reverse(proposal.score));
 }
 
+/// The foods that [`propose`] studies, in its order, with the number by which
+/// they are ordered: all foods that may stand in and would gain.
+///
+/// # Errors
+/// As [`propose`].
+pub fn rank(
+    reference: &Reference,
+    index: &SwapIndex,
+    place: &Place<'_>,
+    goals: &Goals,
+    options: &SwapOptions,
+) -> Result<Vec<(FoodId, i32)>, SwapProblem> {
+    let bench = Bench::new(reference, index, place, goals, options)?;
+    let (candidates, _) = bench.candidates();
+    let ranked = candidates.iter();
+    Ok(ranked.map(|one| (one.features.id, one.score())).collect())
+}
+
 /// A food that may stand in, by rough numbers.
-struct Candidate {
-    features: Features,
+struct Candidate<'i> {
+    features: Cow<'i, Features>,
     fit: i32,
     gain: i32,
 }
 
-impl Bench<'_> {
+impl<'a> Bench<'a> {
     /// All foods that may stand in and would gain, best first, and the number
     /// of those of which that is unknown or whose calories are far off.
-    fn candidates(&self) -> (Vec<Candidate>, LeftOut) {
-        let table = &self.reference.foods;
+    fn candidates(&self) -> (Vec<Candidate<'a>>, LeftOut) {
         let mut found = Vec::new();
         let mut left_out = LeftOut::default();
-        self.index.for_each(table, |other| {
+        let Some(kind) = self.features.kind else {
+            return (found, left_out);
+        };
+        let rough = RoughLine::new(self);
+        for other in self.index.of_kinds_for(&self.reference.foods, kind) {
             if other.id == self.food.id {
-                return;
+                continue;
             }
-            let Some(fit) = fit(self.index, &self.features, other).filter(|fit| *fit > 0) else {
-                return;
+            let Some(fit) = fit(self.index, &self.features, &other).filter(|fit| *fit > 0) else {
+                continue;
             };
-            match self.rough_gain(other) {
-                Gain::Known(_) if self.far_outside(other) => left_out.energy += 1,
+            match rough.gain(&other) {
+                Gain::Known(_) if rough.far_outside(&other) => left_out.energy += 1,
                 Gain::Known(gain) => found.push(Candidate {
-                    features: other.clone(),
+                    features: other,
                     fit,
                     gain,
                 }),
                 Gain::Unknown => left_out.unknown += 1,
                 Gain::Nothing => {}
             }
-        });
-        found.sort_by_key(|one| (std::cmp::Reverse(score(one.fit, one.gain)), one.features.id));
+        }
+        found.sort_by_key(|one| (std::cmp::Reverse(one.score()), one.features.id));
         (found, left_out)
+    }
+}
+
+/// The line in rough numbers, made once for all foods.
+struct RoughLine<'b, 'a> {
+    bench: &'b Bench<'a>,
+    grams: f64,
+    /// Grams in a cup of the line's own food, where amounts go by volume.
+    cup: Option<f64>,
+    /// What the line brings of each goal.
+    brings: Vec<(Aim, Rough)>,
+    servings: Option<f64>,
+}
+
+impl<'b, 'a> RoughLine<'b, 'a> {
+    fn new(bench: &'b Bench<'a>) -> Self {
+        let grams = bench.stated.grams().to_f64();
+        let by_volume = bench.amount_by() == AmountBy::Volume;
+        let servings = bench.place.study.analysis.as_ref().ok();
+        let mut line = Self {
+            bench,
+            grams: grams.unwrap_or(0.0),
+            cup: bench.features.cup.filter(|_| by_volume),
+            brings: Vec::new(),
+            servings: servings.and_then(|analysis| analysis.servings.servings().to_f64()),
+        };
+        line.brings = bench
+            .goals
+            .counted()
+            .map(|goal| {
+                let value = line.value(bench.food.id, goal.aim);
+                (goal.aim, value.times(line.grams))
+            })
+            .collect();
+        line
+    }
+
+    fn value(&self, food: FoodId, aim: Aim) -> Rough {
+        match aim {
+            Aim::LessCost => {
+                let price = self.bench.options.price(food);
+                Rough::known(price.and_then(|price| price.to_f64()))
+            }
+            Aim::Less(nutrient) | Aim::More(nutrient) => {
+                Rough::of(&self.bench.reference.foods, food, nutrient)
+            }
+        }
     }
 
     /// Grams of the new food for a gram of the old one, about.
-    fn density_about(&self, other: &Features) -> f64 {
-        match (self.amount_by(), self.features.cup, other.cup) {
-            (AmountBy::Volume, Some(own), Some(cup)) => cup / own,
+    fn density(&self, other: &Features) -> f64 {
+        match (self.cup, other.cup) {
+            (Some(own), Some(cup)) => cup / own,
             _ => 1.0,
         }
     }
@@ -109,46 +178,38 @@ impl Bench<'_> {
     /// Whether the calories move so much that no study is needed to see that
     /// they leave the band: twice what it allows.
     fn far_outside(&self, other: &Features) -> bool {
-        let servings = self.place.study.analysis.as_ref().ok();
-        let servings = servings.and_then(|analysis| analysis.servings.servings().to_f64());
-        let grams = self.stated.grams().to_f64();
-        let (Some(old), Some(new)) = (self.features.energy, other.energy) else {
+        let (Some(old), Some(new)) = (self.bench.features.energy, other.energy) else {
             return false;
         };
-        let (Some(servings), Some(grams)) = (servings, grams) else {
+        let Some(servings) = self.servings else {
             return false;
         };
-        let change = (new * self.density_about(other) - old) * grams / 100.0 / servings;
+        let change = (new * self.density(other) - old) * self.grams / 100.0 / servings;
         let limit = |kcal: Kilocalories| kcal.kilocalories().to_f64().unwrap_or(f64::MAX) * 2.0;
-        let band = &self.options.energy;
+        let band = &self.bench.options.energy;
         change < -limit(band.fall) || change > limit(band.rise)
     }
 
     /// What the goals would gain in the amount that the kind of food asks for.
-    fn rough_gain(&self, other: &Features) -> Gain {
-        let old = self.stated.grams().to_f64().unwrap_or(0.0);
-        let density = self.density_about(other);
-        let price = |food| Rough::known(self.options.price(food).and_then(|price| price.to_f64()));
-        let value = |food: FoodId, aim| match aim {
-            Aim::LessCost => price(food),
-            Aim::Less(nutrient) | Aim::More(nutrient) => {
-                Rough::of(&self.reference.foods, food, nutrient)
-            }
-        };
-        gain(self.goals, |aim| {
-            let before = value(self.food.id, aim).times(old);
-            (before, value(other.id, aim).times(old * density))
+    fn gain(&self, other: &Features) -> Gain {
+        let grams = self.grams * self.density(other);
+        gain(self.bench.goals, |aim| {
+            let brings = self.brings.iter().find(|(of, _)| *of == aim);
+            let before = brings.map_or(Rough::UNKNOWN, |(_, brings)| *brings);
+            (before, self.value(other.id, aim).times(grams))
         })
     }
+}
 
+impl Bench<'_> {
     fn foods(
         &self,
-        candidates: &[Candidate],
+        candidates: &[Candidate<'_>],
         limit: usize,
         left_out: &mut LeftOut,
     ) -> Vec<Proposal> {
         let mut foods = Vec::new();
-        let mut taken: Vec<&Candidate> = Vec::new();
+        let mut taken: Vec<&Candidate<'_>> = Vec::new();
         for candidate in candidates.iter().take(limit.saturating_mul(TRIES)) {
             if foods.len() == limit {
                 break;
@@ -173,7 +234,7 @@ impl Bench<'_> {
 
     /// A food in the amount that its kind asks for; where that credits less, in
     /// the amount that credits the same.
-    fn food(&self, candidate: &Candidate) -> Result<Proposal, Refusal> {
+    fn food(&self, candidate: &Candidate<'_>) -> Result<Proposal, Refusal> {
         let by = self.amount_by();
         match self.food_by(candidate, by) {
             Err(Refusal::Credit) if self.options.amount.is_none() && by != AmountBy::Credit => {
@@ -183,7 +244,7 @@ impl Bench<'_> {
         }
     }
 
-    fn food_by(&self, candidate: &Candidate, by: AmountBy) -> Result<Proposal, Refusal> {
+    fn food_by(&self, candidate: &Candidate<'_>, by: AmountBy) -> Result<Proposal, Refusal> {
         let table = &self.reference.foods;
         let food = table.food(candidate.features.id).ok_or(Refusal::Goal)?;
         if self.adds_an_allergen(food) {
@@ -330,7 +391,11 @@ fn known_of(one: &Move) -> Reason {
 /// Gains that are this near each other are the same to a cook.
 const SAME_GAIN: i32 = 40;
 
-impl Candidate {
+impl Candidate<'_> {
+    fn score(&self) -> i32 {
+        score(self.fit, self.gain)
+    }
+
     /// True when a cook could not tell the two apart.
     fn is_like(&self, other: &Self) -> bool {
         self.features.name == other.features.name

@@ -3,9 +3,9 @@
 use super::{Choice, Meal, MealAverage, NutrientAverage, Offer, Service, Week};
 use crate::components::{CreditDefinitions, RecipeCredits};
 use crate::exact::{Bounds, PartialSum};
-use crate::foods::{FoodTable, NutrientId};
+use crate::foods::{FoodId, FoodTable, NutrientId};
 use crate::recipe::RecipeId;
-use crate::units::Servings;
+use crate::units::{Grams, Servings};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 
@@ -129,21 +129,29 @@ fn fluid_milk(
     recipes: &[CreditedRecipe<'_>],
     nutrient: NutrientId,
 ) -> PartialSum {
+    let choices = week.meals_of(service).flat_map(|(_, meal)| meal.choices());
+    let milk = choices
+        .filter(|choice| choice.planned > Servings::ZERO)
+        .filter_map(|choice| Some((choice.planned, credits_of(recipes, choice)?)))
+        .flat_map(|(planned, credits)| {
+            let milk = credits.fluid_milk(definitions).into_iter();
+            milk.map(move |(food, grams)| (food, grams * planned.servings()))
+        });
+    milk_total(foods, milk, nutrient)
+}
+
+/// What so much of so many milks contains of a nutrient.
+pub(crate) fn milk_total(
+    foods: &FoodTable,
+    milk: impl Iterator<Item = (FoodId, Grams)>,
+    nutrient: NutrientId,
+) -> PartialSum {
     let mut total = PartialSum::default();
-    for choice in week.meals_of(service).flat_map(|(_, meal)| meal.choices()) {
-        let Some(credits) = credits_of(recipes, choice) else {
-            continue;
-        };
-        if choice.planned <= Servings::ZERO {
-            continue;
-        }
-        for (food, grams) in credits.fluid_milk(definitions) {
-            let mass = grams * choice.planned.servings();
-            let value = foods
-                .per_100_g(food, nutrient)
-                .map(|per_100_g| per_100_g * mass.grams() / Decimal::ONE_HUNDRED);
-            total.add(mass, value);
-        }
+    for (food, mass) in milk {
+        let value = foods
+            .per_100_g(food, nutrient)
+            .map(|per_100_g| per_100_g * mass.grams() / Decimal::ONE_HUNDRED);
+        total.add(mass, value);
     }
     total
 }

@@ -6,6 +6,7 @@ mod find;
 mod footer;
 mod header;
 mod help;
+mod in_parts;
 mod left_out;
 mod number_field;
 mod picker;
@@ -23,6 +24,7 @@ pub use header::Header;
 pub use help::{Help, Topic};
 #[cfg(test)]
 pub(crate) use help::{PARTS as HELP_PARTS, message_key as help_key};
+pub use in_parts::{InParts, use_in_parts};
 pub use left_out::LeftOut;
 pub use number_field::NumberField;
 pub use picker::{Pick, Picker};

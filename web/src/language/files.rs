@@ -11,7 +11,7 @@ macro_rules! files {
 macro_rules! views {
     ($folder:literal) => {
         files!($folder: "about", "batch", "chart", "claims", "credits", "facts", "files", "find", "foods",
-            "format", "frame", "guide", "help", "kitchen", "line", "month", "named", "parents", "plan", "problem", "recipe",
+            "format", "frame", "guide", "help", "kitchen", "line", "lists", "month", "named", "parents", "plan", "problem", "recipe",
             "review", "rules", "stated", "sure", "swaps", "trouble", "used", "versions", "week")
     };
 }

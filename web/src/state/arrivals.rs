@@ -22,7 +22,7 @@ impl Contents {
             if arriving.arrival != Arrival::Present {
                 let recipe = Rc::new(arriving.recipe);
                 self.kept.push(Rc::clone(&recipe));
-                self.recipes.push(recipe);
+                Rc::make_mut(&mut self.recipes).push(recipe);
             }
         }
     }

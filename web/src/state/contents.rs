@@ -29,8 +29,9 @@ impl From<Book> for Saved {
 /// The book and its kept recipes. States share what they have in common.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Contents {
-    /// Recipes in the order of the book.
-    pub recipes: Vec<Rc<Recipe>>,
+    /// Recipes in the order of the book. One list for all states that have the
+    /// same recipes: so thousands of them cost a state nothing.
+    pub recipes: Rc<Vec<Rc<Recipe>>>,
     /// Weeks in the order of the book.
     pub weeks: Vec<Rc<Week>>,
     /// Recipes as they were last kept, where they have changed since.
@@ -49,7 +50,7 @@ impl From<Saved> for Contents {
         let weeks = std::mem::take(&mut rest.weeks);
         let versions = std::mem::take(&mut rest.versions);
         Self {
-            recipes: recipes.into_iter().map(Rc::new).collect(),
+            recipes: Rc::new(recipes.into_iter().map(Rc::new).collect()),
             weeks: weeks.into_iter().map(Rc::new).collect(),
             kept: saved.kept.into_iter().map(Rc::new).collect(),
             versions: versions.into_iter().map(Rc::new).collect(),

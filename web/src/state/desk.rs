@@ -116,7 +116,7 @@ impl Desk {
             Action::AddRecipe(recipe) => contents.add_recipe(recipe),
             Action::BringIn(recipes) => contents.bring_in(recipes),
             Action::RemoveRecipe(id) => {
-                contents.recipes.retain(|recipe| recipe.id != id);
+                Rc::make_mut(&mut contents.recipes).retain(|recipe| recipe.id != id);
                 contents.kept.retain(|recipe| recipe.id != id);
                 contents.versions.retain(|version| version.recipe.id != id);
             }
@@ -158,9 +158,10 @@ impl Desk {
     }
 
     fn edit_recipe(&mut self, id: &RecipeId, edit: RecipeEdit) {
-        let Some(place) = self.contents.recipes.iter_mut().find(|r| r.id == *id) else {
+        let Some(at) = self.contents.recipes.iter().position(|r| r.id == *id) else {
             return;
         };
+        let place = &mut Rc::make_mut(&mut self.contents.recipes)[at];
         let before = Rc::clone(place);
         recipe_edit::apply(Rc::make_mut(place), edit, &mut self.aside);
         let after = Rc::clone(place);
@@ -173,7 +174,7 @@ impl Contents {
         recipe.id = self.free_recipe_id(&recipe.title);
         // What is added has not been kept yet: it is compared with how it came.
         self.kept.push(Rc::new(recipe.clone()));
-        self.recipes.push(Rc::new(recipe));
+        Rc::make_mut(&mut self.recipes).push(Rc::new(recipe));
     }
 
     fn add_week(&mut self, title: String, dates: Vec<engine::week::Date>) {
@@ -199,16 +200,16 @@ impl Contents {
         let Some(kept) = self.kept(id).cloned() else {
             return;
         };
-        if let Some(place) = self.recipes.iter_mut().find(|recipe| recipe.id == *id) {
-            *place = kept;
+        if let Some(at) = self.recipes.iter().position(|recipe| recipe.id == *id) {
+            Rc::make_mut(&mut self.recipes)[at] = kept;
         }
         self.kept.retain(|recipe| recipe.id != *id);
     }
 
     /// Puts another form of a recipe in its place.
     pub(super) fn put_in_place(&mut self, form: Rc<Recipe>) {
-        let mut recipes = self.recipes.iter_mut();
-        if let Some(place) = recipes.find(|recipe| recipe.id == form.id) {
+        if let Some(at) = self.recipes.iter().position(|recipe| recipe.id == form.id) {
+            let place = &mut Rc::make_mut(&mut self.recipes)[at];
             let before = std::mem::replace(place, Rc::clone(&form));
             self.compare_with_kept(&before, &form);
         }

@@ -39,7 +39,10 @@ impl Step {
     /// The state that it leads to; nothing where it begins elsewhere.
     pub fn from(&self, state: &Contents) -> Option<Contents> {
         Some(Contents {
-            recipes: spliced(&state.recipes, self.recipes.as_ref())?,
+            recipes: match &self.recipes {
+                Some(splice) => Rc::new(spliced(&state.recipes, Some(splice))?),
+                None => Rc::clone(&state.recipes),
+            },
             weeks: spliced(&state.weeks, self.weeks.as_ref())?,
             kept: spliced(&state.kept, self.kept.as_ref())?,
             versions: spliced(&state.versions, self.versions.as_ref())?,

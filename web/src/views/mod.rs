@@ -3,9 +3,9 @@
 pub mod about;
 pub mod facts;
 pub mod foods;
-pub mod parents;
 pub mod kitchen;
 pub mod month;
+pub mod parents;
 pub mod recipe;
 pub mod review;
 pub mod rules;

@@ -5,6 +5,7 @@ pub mod crates;
 pub mod distro_std;
 pub mod npm;
 pub mod pins;
+pub mod python;
 pub mod wasm_target;
 
 use crate::console::{self, Steps};

@@ -4,6 +4,7 @@
 use super::apt::Packages;
 use super::crates::CrateTool;
 use super::npm::NpmTool;
+use super::python::PythonTools;
 use crate::project;
 use anyhow::{Context, Result, ensure};
 use std::fs;
@@ -46,6 +47,13 @@ pub const NODE: Packages = Packages {
     names: &["nodejs", "npm"],
     programs: &["node", "npm"],
     usual: Duration::from_secs(40),
+};
+
+/// What the measurements compare with.
+pub const RIVALS: PythonTools = PythonTools {
+    name: "rivals",
+    list: "tests/bench/rivals/requirements.txt",
+    usual: Duration::from_secs(45),
 };
 
 /// The browser of the journeys, and what reads its printouts, in the versions that the distribution

@@ -3,11 +3,14 @@
 use super::{PatternCarrier, PatternTables};
 use crate::components::{Component, Mark, RecipeCredits};
 use crate::exact::Bounds;
+use crate::recipe::RecipeId;
 use crate::rules::{Kind, Subject};
 use crate::units::Servings;
 use crate::week::{
     Choice, Counted, CreditedRecipe, Date, Meal, Service, Week, WeekError, counted, credits_of,
 };
+use std::cell::RefCell;
+use std::collections::BTreeMap;
 
 /// Everything that a check of one service looks at.
 pub(crate) struct Setting<'a> {
@@ -16,7 +19,43 @@ pub(crate) struct Setting<'a> {
     service: &'a Service,
     meals: Vec<(Date, &'a Meal)>,
     days: Vec<Date>,
-    recipes: &'a [CreditedRecipe<'a>],
+    recipes: BTreeMap<&'a RecipeId, Served<'a>>,
+    /// Vegetables may stand in for fruits.
+    vegetables_for_fruits: bool,
+}
+
+/// A recipe's credits with what a serving of it credits to the service's group:
+/// every requirement asks for that again.
+struct Served<'a> {
+    credits: &'a RecipeCredits,
+    /// In the order of the components.
+    amounts: Vec<Bounds>,
+    marked: RefCell<BTreeMap<(Component, Mark), Bounds>>,
+}
+
+impl<'a> Served<'a> {
+    fn new(tables: &PatternTables<'_>, service: &Service, credits: &'a RecipeCredits) -> Self {
+        let amount =
+            |component| credits.amount(tables.definitions, component, Some(&service.group));
+        Self {
+            credits,
+            amounts: Component::ALL.into_iter().map(amount).collect(),
+            marked: RefCell::default(),
+        }
+    }
+
+    fn amount(&self, component: Component) -> Bounds {
+        self.amounts[component as usize]
+    }
+
+    fn marked(&self, setting: &Setting<'_>, component: Component, mark: Mark) -> Bounds {
+        let mut known = self.marked.borrow_mut();
+        *known.entry((component, mark)).or_insert_with(|| {
+            let group = Some(&setting.service.group);
+            let definitions = setting.tables.definitions;
+            self.credits.marked(definitions, component, mark, group)
+        })
+    }
 }
 
 impl<'a> Setting<'a> {
@@ -31,6 +70,7 @@ impl<'a> Setting<'a> {
         service: &'a Service,
         recipes: &'a [CreditedRecipe<'a>],
     ) -> Result<Option<Self>, WeekError> {
+        let mut served = BTreeMap::new();
         for (date, meal) in week
             .days
             .iter()
@@ -45,26 +85,38 @@ impl<'a> Setting<'a> {
                 });
             }
             for choice in meal.choices() {
-                let recipe = choice.recipe.clone();
+                let recipe = || choice.recipe.clone();
                 if choice.planned < Servings::ZERO {
+                    let recipe = recipe();
                     return Err(WeekError::NegativeServings { date, recipe });
                 }
-                if credits_of(recipes, choice).is_none() {
+                let Some(credits) = credits_of(recipes, choice) else {
+                    let recipe = recipe();
                     return Err(WeekError::UnknownRecipe { date, recipe });
-                }
+                };
+                served
+                    .entry(&choice.recipe)
+                    .or_insert_with(|| Served::new(tables, service, credits));
             }
         }
         let meals: Vec<(Date, &Meal)> = week.meals_of(service).collect();
         let mut days: Vec<Date> = meals.iter().map(|(date, _)| *date).collect();
         days.sort();
         days.dedup();
-        Ok((!days.is_empty()).then_some(Self {
+        let Some(first) = days.first() else {
+            return Ok(None);
+        };
+        let for_fruits = tables
+            .rules
+            .of_kind(Kind::VegetablesForFruits, service, *first);
+        Ok(Some(Self {
+            vegetables_for_fruits: for_fruits.count() > 0,
             tables: *tables,
             week,
             service,
             meals,
             days,
-            recipes,
+            recipes: served,
         }))
     }
 
@@ -106,23 +158,17 @@ impl<'a> Setting<'a> {
         meal.offers
             .iter()
             .flat_map(|offer| offer.planned_choices())
-            .filter_map(|choice| Some((choice, credits_of(self.recipes, choice)?)))
+            .filter_map(|choice| Some((choice, self.recipes.get(&choice.recipe)?.credits)))
     }
 
     /// What a serving of a choice credits toward a subject.
     pub fn amount(&self, choice: &Choice, subject: Subject) -> Bounds {
-        let Some(credits) = credits_of(self.recipes, choice) else {
+        let Some(served) = self.recipes.get(&choice.recipe) else {
             return Bounds::at_least(rust_decimal::Decimal::ZERO);
         };
-        let of = |component| {
-            credits.amount(
-                self.tables.definitions,
-                component,
-                Some(&self.service.group),
-            )
-        };
+        let of = |component| served.amount(component);
         match subject {
-            Subject::Of(Component::Fruits) if self.vegetables_for_fruits() => {
+            Subject::Of(Component::Fruits) if self.vegetables_for_fruits => {
                 of(Component::Fruits) + of(Component::Vegetables)
             }
             Subject::Of(component) => of(component),
@@ -139,7 +185,7 @@ impl<'a> Setting<'a> {
     /// vegetables may stand in for fruits.
     pub fn alone(&self, choice: &Choice, component: Component) -> Bounds {
         match component {
-            Component::Fruits if self.vegetables_for_fruits() => self
+            Component::Fruits if self.vegetables_for_fruits => self
                 .amount(choice, Subject::Of(Component::Fruits))
                 .without(self.amount(choice, Subject::Of(Component::Vegetables))),
             _ => self.amount(choice, Subject::Of(component)),
@@ -155,31 +201,16 @@ impl<'a> Setting<'a> {
 
     /// What of a serving's credit bears a mark.
     pub fn marked(&self, choice: &Choice, component: Component, mark: Mark) -> Bounds {
-        let Some(credits) = credits_of(self.recipes, choice) else {
+        let Some(served) = self.recipes.get(&choice.recipe) else {
             return Bounds::at_least(rust_decimal::Decimal::ZERO);
         };
-        let of = |component| {
-            credits.marked(
-                self.tables.definitions,
-                component,
-                mark,
-                Some(&self.service.group),
-            )
-        };
+        let of = |component| served.marked(self, component, mark);
         match component {
-            Component::Fruits if self.vegetables_for_fruits() => {
+            Component::Fruits if self.vegetables_for_fruits => {
                 of(Component::Fruits) + of(Component::Vegetables)
             }
             component => of(component),
         }
-    }
-
-    fn vegetables_for_fruits(&self) -> bool {
-        self.tables
-            .rules
-            .of_kind(Kind::VegetablesForFruits, self.service, self.first_day())
-            .next()
-            .is_some()
     }
 
     /// Counts one day. Where a service has several meals on a day, the least or

@@ -2,6 +2,7 @@
 
 use super::figures::{BigFigure, FIGURES};
 use super::words;
+use crate::components::use_in_parts;
 use crate::format;
 use crate::page::{Page, use_page};
 use crate::route::Route;
@@ -66,6 +67,7 @@ pub fn RecipeIndex() -> Html {
     };
     let recipes = &page.contents().recipes;
     let found: Vec<&Rc<Recipe>> = find(recipes, &wanted).collect();
+    let parts = use_in_parts((*wanted).clone(), found.len());
     html! {
         <div class="index">
             <h1>{ words::TITLE }</h1>
@@ -94,8 +96,11 @@ pub fn RecipeIndex() -> Html {
                         }) }
                         <th scope="col">{ words::COLUMN_OPEN }</th>
                     </tr></thead>
-                    <tbody>{ for found.into_iter().map(|recipe| row(&page, recipe)) }</tbody>
+                    <tbody>
+                        { for found.into_iter().take(parts.shown()).map(|recipe| row(&page, recipe)) }
+                    </tbody>
                 </table>
+                { parts.more() }
             }
         </div>
     }

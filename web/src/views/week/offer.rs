@@ -43,6 +43,9 @@ impl OfferViewProps {
     }
 }
 
+/// How many recipes the search offers at once.
+const OFFERED: usize = 100;
+
 /// The part with its choices.
 #[component]
 pub fn OfferView(props: &OfferViewProps) -> Html {
@@ -54,6 +57,7 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
     let (ondragover, ondrop) = use_target(Thing::Choice(end));
     let search = use_callback(page.contents().recipes.clone(), |words: String, recipes| {
         crate::views::recipe::find(recipes, &words)
+            .take(OFFERED)
             .map(|recipe| Pick {
                 key: recipe.id.0.clone().into(),
                 name: title_or_untitled(&recipe.title).into(),
