@@ -128,7 +128,7 @@ fn remembers_what_a_fresh_study_finds() {
 fn studies_again_what_a_change_touches_and_nothing_else() {
     let reference = reference();
     let mut memo = Memo::default();
-    let (desk, named, naming) = named_and_naming(&desk());
+    let (desk, named, _) = named_and_naming(&desk());
     let before = remembered(&mut memo, &reference, &desk.contents);
     let weeks = |memo: &mut Memo, contents: &Contents| -> Vec<_> {
         let weeks = contents.weeks.iter();

@@ -201,7 +201,8 @@ impl Contents {
     /// Makes a change of a plan; one that no longer fits does nothing.
     fn mend(&mut self, week: &WeekId, change: &WeekChange) {
         if let Some(id) = change.recipe() {
-            let place = self.recipes.iter_mut().find(|recipe| recipe.id == *id);
+            let recipes = Rc::make_mut(&mut self.recipes);
+            let place = recipes.iter_mut().find(|recipe| recipe.id == *id);
             let Some((place, changed)) = place.and_then(|place| {
                 let changed = change.in_recipe(place)?;
                 Some((place, changed))

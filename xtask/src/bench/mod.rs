@@ -1,9 +1,6 @@
 //! `cargo xtask bench`: the engine side by side with general-purpose engines. The measurements
 //! are a workspace of their own, `tests/bench`, outside the checks.
 
-mod first_load;
-mod search;
-
 use crate::page::{self, Page};
 use crate::tools::wasm_target::{TRIPLE, WasmCompiler};
 use crate::tools::{self, pins};
@@ -13,7 +10,7 @@ use std::path::PathBuf;
 use std::process::Command;
 
 /// What can be run alone.
-const PARTS: [&str; 5] = ["speed", "search", "state", "load", "page"];
+const PARTS: [&str; 3] = ["speed", "state", "page"];
 
 /// Installs the rivals and runs the parts named; all, when none is. `filter` chooses
 /// measurements of `speed` by their names.
@@ -37,21 +34,6 @@ pub fn run(parts: &[&str], filter: &[&str]) -> Result<()> {
     let wanted = |part| parts.is_empty() || parts.contains(&part);
     if wanted("speed") {
         speed(compiler, filter)?;
-    }
-    if wanted("search") {
-        let mut sqlite = cargo("run");
-        sqlite.args([
-            "--profile",
-            "bench",
-            "--quiet",
-            "--bin",
-            "search_sqlite",
-            "--",
-        ]);
-        search::run(compiler, sqlite)?;
-    }
-    if wanted("load") {
-        first_load::run(compiler)?;
     }
     if wanted("state") {
         println!("A state of 600 districts by SQL, digit by digit");
