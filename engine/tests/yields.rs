@@ -178,8 +178,13 @@ fn what_is_purchased_loses_its_refuse() {
 #[test]
 fn trim_yields_lie_near_the_dataset_refuse() {
     let trims = TrimYields::from_csv(kitchen::TRIM_YIELDS).unwrap();
-    let rows = engine::tables::read::<(FoodId, String)>("trim_yields", kitchen::TRIM_YIELDS);
-    for (id, action) in rows.unwrap().into_iter().map(|row| row.row) {
+    #[derive(serde::Deserialize)]
+    struct Trimmed {
+        food: FoodId,
+        action: String,
+    }
+    let rows = engine::tables::read::<Trimmed>("trim_yields", kitchen::TRIM_YIELDS);
+    for Trimmed { food: id, action } in rows.unwrap().into_iter().map(|row| row.row) {
         let food = foods()
             .food(id)
             .unwrap_or_else(|| panic!("{id} is not in the dataset"));

@@ -109,7 +109,9 @@ fn unfit(part: &str, error: &serde_json::Error) -> Problem {
             word: quoted(word),
             known: known.trim_start_matches("one of ").replace('`', "\""),
         }
-    } else if let Some(found) = what.strip_prefix("invalid type: ") {
+    } else if let Some(found) =
+        (what.strip_prefix("invalid type: ")).or_else(|| what.strip_prefix("invalid value: "))
+    {
         let found = found.split(", expected ").next().unwrap_or_default();
         Trouble::Unfit(found.replace('`', "").replacen("string ", "", 1))
     } else {

@@ -137,8 +137,13 @@ mod tests {
         let mut book = Book::empty("Office");
         book.recipes = vec![
             recipe("sauce", "Tomato sauce", &["2 lb tomatoes"]),
-            recipe("pasta", "Pasta bake", &["4 servings Tomato Sauce, warm"]),
-            recipe("canned", "Stew", &["3 lb tomato sauce, canned, low sodium"]),
+            recipe("pasta", "Pasta bake", &["4 servings Tomato Sauce"]),
+            recipe("canned", "Stew", &["3 lb tomato sauce"]),
+            recipe(
+                "other",
+                "Other stew",
+                &["3 lb tomato sauce, canned, low sodium"],
+            ),
             recipe("tray", "Pasta tray", &["1 batch pasta bake"]),
         ];
         book.weeks = vec![week("one", "tray"), week("two", "canned")];

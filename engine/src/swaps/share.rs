@@ -35,7 +35,8 @@ pub(crate) fn line_in_share(
 pub(crate) fn serving_in_share(words: &str, share: Decimal) -> Option<String> {
     let read = read_amount(words).ok()??;
     let measured = matches!(read.quantity.unit, Unit::Volume(_) | Unit::Mass(_));
-    if !measured || read.rest.chars().any(|letter| letter.is_ascii_digit()) {
+    // A second amount, in brackets or behind, would no longer fit the first.
+    if !measured || words.contains('(') || read.rest.chars().any(|letter| letter.is_ascii_digit()) {
         return None;
     }
     let scaled = scaled(words, &read_line(words), share)?;
