@@ -33,7 +33,7 @@ pub fn SaveRecipe(props: &SaveRecipeProps) -> Html {
     };
     let shared = {
         let (page, recipe) = (page.clone(), props.recipe.clone());
-        move || Some(as_json_ld(&page, &[recipe.clone()]))
+        move || Some(as_json_ld(&page, std::slice::from_ref(&recipe)))
     };
     let figures = {
         let recipe = props.recipe.clone();

@@ -14,7 +14,7 @@ pub fn assumptions(dishes: &[Dish]) -> Html {
         .filter(|(_, study)| !study.batch_weight_measured)
         .map(|(recipe, _)| title_or_untitled(&recipe.title))
         .collect();
-    let lines = dishes.iter().flat_map(|dish| open_lines(dish));
+    let lines = dishes.iter().flat_map(open_lines);
     let lines: Vec<(String, String, String)> = lines.collect();
     let body = html! {<>
         <ul>{ for words::METHODS.iter().map(|text| html! { <li>{ *text }</li> }) }
