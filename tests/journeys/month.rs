@@ -1,7 +1,12 @@
 //! A planner closes a week and lays out a term, by keyboard alone; and moves a dish by dragging it.
 
 use crate::visit::{Paper, Visit, journey};
+use std::time::Duration;
 use thirtyfour::prelude::*;
+use tokio::time::sleep;
+
+/// After which a browser takes a typed letter as the beginning of another word.
+const ONE_WORD: Duration = Duration::from_millis(1500);
 
 const WEEK: &str = "#/week/lunch-2026-11-30";
 
@@ -150,6 +155,8 @@ fn a_planner_lays_a_cycle_over_the_winter_recess() {
                 &["Lunches, week of November 30"],
             )
             .await?;
+        // A browser takes letters that follow each other within a second as one word.
+        sleep(ONE_WORD).await;
         visit.press("B").await?;
         let both = [
             "Lunches, week of November 30",

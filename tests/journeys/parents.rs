@@ -44,7 +44,7 @@ struct Folder(PathBuf);
 
 impl Folder {
     fn new(name: &str) -> Self {
-        let path = env::temp_dir().join(format!("gramwright-{}-{name}", process::id()));
+        let path = env::temp_dir().join(format!("gramwright-saved-{}-{name}", process::id()));
         fs::create_dir_all(&path).expect("a folder of its own");
         Self(path)
     }

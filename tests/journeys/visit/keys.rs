@@ -6,7 +6,7 @@ use thirtyfour::TypingData;
 use thirtyfour::prelude::*;
 
 /// How often Tab is pressed before an element counts as out of the keyboard's reach.
-const MOST_TABS: usize = 400;
+const MOST_TABS: usize = 1200;
 
 /// Whether the keyboard is on an element that fits, and what it is on.
 const FOCUS: &str = r#"

@@ -80,7 +80,7 @@ pub fn BuyingView(props: &BuyingViewProps) -> Html {
                     </a>
                 </div>
             </div>
-            <section aria-labelledby="to-buy">
+            <section>
                 <h2 id="to-buy">{ words::TO_BUY }</h2>
                 <div class="wide" role="region" tabindex="0" aria-labelledby="to-buy">
                     { table(&page, &list) }
