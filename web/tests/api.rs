@@ -323,6 +323,22 @@ fn proposes_what_else_could_go_there() {
 fn mends_a_week_with_the_fewest_changes() {
     let limit = "meal,group,nutrient,basis,kcal_per_gram,bound,limit,unit,leaves_out,from,until,only_when,paragraph,source,status,words\n\
          lunch,cooks,307,per meal,,at most,500,mg,,2026-08-01,,,policy,office,own,sodium\n";
+    // The shortest week that the rules know has three days.
+    let day = |date: &str| {
+        json!({
+            "date": date,
+            "meals": [{
+                "kind": "lunch",
+                "group": "cooks",
+                "plannedMeals": "10",
+                "offers": [{
+                    "title": "Sweet",
+                    "take": 1,
+                    "choices": [{ "recipe": "syrup", "planned": "10" }],
+                }],
+            }],
+        })
+    };
     let book = json!({
         "version": 1,
         "office": "Quillhaven",
@@ -330,19 +346,7 @@ fn mends_a_week_with_the_fewest_changes() {
         "weeks": [{
             "id": "first",
             "title": "First",
-            "days": [{
-                "date": "2026-11-30",
-                "meals": [{
-                    "kind": "lunch",
-                    "group": "cooks",
-                    "plannedMeals": "10",
-                    "offers": [{
-                        "title": "Sweet",
-                        "take": 1,
-                        "choices": [{ "recipe": "syrup", "planned": "10" }],
-                    }],
-                }],
-            }],
+            "days": ["2026-11-30", "2026-12-01", "2026-12-02"].map(day),
         }],
         "ownRules": { "dietarySpecifications": limit },
     });

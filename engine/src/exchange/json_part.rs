@@ -17,11 +17,16 @@ enum Step {
 pub fn part(text: &str, error: &serde_json::Error) -> String {
     match error.line() {
         0 => String::new(),
-        line => part_at(text, line, error.column()),
+        line => {
+            // What is missing is told once its object has ended; a value that does not fit is told
+            // there too, where a type of ours refuses it.
+            let is_missing = error.to_string().starts_with("missing field");
+            part_at(text, line, error.column(), is_missing)
+        }
     }
 }
 
-fn part_at(text: &str, line: usize, column: usize) -> String {
+fn part_at(text: &str, line: usize, column: usize, is_missing: bool) -> String {
     let before: usize = text
         .split_inclusive('\n')
         .take(line - 1)
@@ -35,7 +40,7 @@ fn part_at(text: &str, line: usize, column: usize) -> String {
         match letter {
             b'{' => steps.push(Step::Name(None)),
             b'[' => steps.push(Step::Entry(0)),
-            b'}' | b']' => drop(steps.pop()),
+            b'}' | b']' if is_missing || !letters.as_slice().is_empty() => drop(steps.pop()),
             b',' => {
                 if let Some(Step::Entry(at)) = steps.last_mut() {
                     *at += 1;
@@ -120,6 +125,10 @@ mod tests {
             ),
             (r#"{"title": "é", "lines": [{"a": 1}, 7]}"#, "lines[1]"),
             (r#"{"title": ""}"#, ""),
+            (
+                r#"{"title": "", "lines": [{"a": 1, "b": 300}]}"#,
+                "lines[0].b",
+            ),
         ] {
             assert_eq!(wrong_part::<Dish>(text), part, "{text}");
         }
