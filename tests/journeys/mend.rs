@@ -149,7 +149,14 @@ fn a_declined_change_is_not_proposed_again() {
         visit.browser.execute(axe, Vec::new()).await?;
         let found = obstacles(visit, "mend").await?;
         assert!(found.is_empty(), "{found:#?}");
-        visit.click("#mend-decline-0").await?;
+        visit
+            .browser
+            .execute(
+                "document.getElementById('mend-decline-0').focus()",
+                Vec::new(),
+            )
+            .await?;
+        visit.press(Key::Enter).await?;
         let texts = async || visit.texts(said).await;
         let others = visit
             .wait_until("another plan", texts, |texts| {

@@ -46,6 +46,8 @@ impl Folder {
     fn new(name: &str) -> Self {
         let path = env::temp_dir().join(format!("gramwright-saved-{}-{name}", process::id()));
         fs::create_dir_all(&path).expect("a folder of its own");
+        // Browsers ask every server for it.
+        fs::write(path.join("favicon.ico"), "").expect("a folder of its own");
         Self(path)
     }
 }

@@ -346,7 +346,7 @@ fn mends_a_week_with_the_fewest_changes() {
         "weeks": [{
             "id": "first",
             "title": "First",
-            "days": ["2026-11-30", "2026-12-01", "2026-12-02"].map(day),
+            "days": [day("2026-11-30"), day("2026-12-01"), day("2026-12-02")],
         }],
         "ownRules": { "dietarySpecifications": limit },
     });

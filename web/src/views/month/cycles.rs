@@ -11,6 +11,9 @@ use std::rc::Rc;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
+/// The first year that a date field takes for a finished one.
+const FIRST_YEAR: i32 = 2000;
+
 /// Which month is shown: cycles are laid over it at first.
 #[derive(Clone, PartialEq, Properties)]
 pub struct CyclesProps {
@@ -217,7 +220,11 @@ fn LayOut(props: &LayOutProps) -> Html {
         let state = state.clone();
         Callback::from(move |event: Event| {
             let text = event.target_unchecked_into::<HtmlInputElement>().value();
-            state.set(text.parse().ok());
+            // While a year is typed digit by digit, it is one of the first thousand.
+            let date: Option<Date> = text.parse().ok();
+            if date.is_none_or(|date| date.year() >= FIRST_YEAR) {
+                state.set(date);
+            }
         })
     };
     let weeks = laid(&page, &props.cycle, first, last);

@@ -103,7 +103,7 @@ fn dishes(page: &Page, week: &Week) -> Vec<Dish> {
 /// A part of the record under its heading.
 fn part(id: &'static str, heading: crate::language::Say, body: Html) -> Html {
     html! {
-        <section class="review-part" aria-labelledby={id}>
+        <section class="review-part" aria-labelledby={id} tabindex="0">
             <h2 {id}>{ heading }</h2>
             { body }
         </section>
