@@ -182,6 +182,10 @@ impl Search {
         State::Choosing(Box::new(Choosing { pool, hunt }))
     }
 
+    #[allow(
+        clippy::boxed_local,
+        reason = "its state keeps it boxed, for it is large where pointers are"
+    )]
     fn choose_on(&mut self, tools: Tools<'_>, choosing: Box<Choosing>) -> State {
         let Choosing { mut pool, mut hunt } = *choosing;
         let check = |chosen: &[usize]| self.broken_by(tools, chosen);
