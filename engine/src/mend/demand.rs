@@ -214,6 +214,16 @@ impl Demand {
         }
     }
 
+    /// Whether a plan must keep it.
+    pub fn is_owed(&self) -> bool {
+        matches!(self.owed, Owed::Kept { .. })
+    }
+
+    /// Whether a plan must reach its limit from below.
+    pub fn owes_a_minimum(&self) -> bool {
+        self.is_owed() && self.now.requirement.bound == Bound::AtLeast
+    }
+
     /// Whether the week as it stands keeps it.
     pub fn is_kept(&self) -> bool {
         self.kept_by(&self.now)
