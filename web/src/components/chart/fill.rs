@@ -1,5 +1,6 @@
 //! Bars that fill up to a limit, each made of hatched parts.
 
+use super::frame::Frame;
 use super::{axis, hatch, place, words};
 use rust_decimal::Decimal;
 use yew::prelude::*;
@@ -69,30 +70,28 @@ pub fn FillChart(props: &FillChartProps) -> Html {
     let most = axis(wholes.chain(props.marks.iter().map(|mark| mark.at)));
     let top = HEAD * props.marks.len();
     let height = top + ROW * props.rows.len();
-    let (title, desc) = (format!("{}-title", props.id), format!("{}-desc", props.id));
-    html! {
-        <figure class="chart" data-test="chart" id={&props.id}>
-            <svg role="img" width="100%" height={height.to_string()} focusable="false"
-                aria-labelledby={title.clone()} aria-describedby={desc.clone()}>
-                <title id={title}>{ &props.title }</title>
-                <desc id={desc}>{ &props.summary }</desc>
-                { hatch::definitions(&props.id, props.kinds.len()) }
-                { for props.rows.iter().enumerate().map(|(index, row)| {
-                    bar(props, row, top + ROW * index, most)
-                }) }
-                { for props.marks.iter().enumerate().map(|(index, one)| {
-                    mark(one, index, (top, height), most)
-                }) }
-            </svg>
-            <ul class="chart-kinds" aria-hidden="true">
-                { for props.kinds.iter().enumerate().map(|(kind, name)| html! {
-                    <li>{ hatch::patch(&props.id, kind) }{ " " }{ name }</li>
-                }) }
-            </ul>
-            <figcaption>{ &props.summary }</figcaption>
-            { table(props) }
-        </figure>
+    Frame {
+        id: &props.id,
+        title: &props.title,
+        summary: &props.summary,
+        hatchings: props.kinds.len(),
+        height,
+        drawn: html! {<>
+            { for props.rows.iter().enumerate().map(|(index, row)| {
+                bar(props, row, top + ROW * index, most)
+            }) }
+            { for props.marks.iter().enumerate().map(|(index, one)| {
+                mark(one, index, (top, height), most)
+            }) }
+        </>},
+        kinds: html! {
+            { for props.kinds.iter().enumerate().map(|(kind, name)| html! {
+                <li>{ hatch::patch(&props.id, kind) }{ " " }{ name }</li>
+            }) }
+        },
+        figures: figures(props),
     }
+    .draw()
 }
 
 fn bar(props: &FillChartProps, row: &FillRow, y: usize, most: Decimal) -> Html {
@@ -139,37 +138,32 @@ fn mark(mark: &Mark, index: usize, (top, height): (usize, usize), most: Decimal)
     }
 }
 
-fn table(props: &FillChartProps) -> Html {
-    html! {
-        <details class="chart-table" data-test="chart-table">
-            <summary>{ words::AS_TABLE }<span class="for-readers">{ ": " }{ &props.title }</span></summary>
-            <table>
-                <thead><tr>
-                    <th scope="col">{ words::BAR }</th>
-                    <th scope="col">{ words::PART }</th>
-                    <th scope="col" class="number">{ words::FIGURE }</th>
-                </tr></thead>
-                { for props.rows.iter().map(|row| html! {
-                    <tbody>
-                        <tr>
-                            <th scope="rowgroup" rowspan={(row.segments.len() + 1).to_string()}>
-                                { &row.name }
-                            </th>
-                            <th scope="row">{ words::WHOLE }</th>
-                            <td class="number">{ &row.total }</td>
-                        </tr>
-                        { for row.segments.iter().map(|segment| html! {
-                            <tr>
-                                <th scope="row">{ &segment.name }</th>
-                                <td class="number">{ &segment.figure }</td>
-                            </tr>
-                        }) }
-                    </tbody>
+fn figures(props: &FillChartProps) -> Html {
+    html! {<>
+        <thead><tr>
+            <th scope="col">{ words::BAR }</th>
+            <th scope="col">{ words::PART }</th>
+            <th scope="col" class="number">{ words::FIGURE }</th>
+        </tr></thead>
+        { for props.rows.iter().map(|row| html! {
+            <tbody>
+                <tr>
+                    <th scope="rowgroup" rowspan={(row.segments.len() + 1).to_string()}>
+                        { &row.name }
+                    </th>
+                    <th scope="row">{ words::WHOLE }</th>
+                    <td class="number">{ &row.total }</td>
+                </tr>
+                { for row.segments.iter().map(|segment| html! {
+                    <tr>
+                        <th scope="row">{ &segment.name }</th>
+                        <td class="number">{ &segment.figure }</td>
+                    </tr>
                 }) }
-                <tbody>{ for props.marks.iter().map(|mark| html! {
-                    <tr><th scope="row" colspan="3">{ &mark.name }</th></tr>
-                }) }</tbody>
-            </table>
-        </details>
-    }
+            </tbody>
+        }) }
+        <tbody>{ for props.marks.iter().map(|mark| html! {
+            <tr><th scope="row" colspan="3">{ &mark.name }</th></tr>
+        }) }</tbody>
+    </>}
 }

@@ -4,6 +4,7 @@
 //! holds in grey print and for every eye.
 
 mod fill;
+mod frame;
 mod hatch;
 mod range;
 mod words;

@@ -1,5 +1,6 @@
 //! Figures on their axes, with the range in which they should lie.
 
+use super::frame::Frame;
 use super::{axis, hatch, place, words};
 use rust_decimal::Decimal;
 use yew::prelude::*;
@@ -43,38 +44,39 @@ const BAND: usize = 20;
 /// The drawing and its figures as a table.
 #[component]
 pub fn RangeChart(props: &RangeChartProps) -> Html {
-    let height = ROW * props.rows.len();
-    let (title, desc) = (format!("{}-title", props.id), format!("{}-desc", props.id));
-    html! {
-        <figure class="chart" data-test="chart" id={&props.id}>
-            <svg role="img" width="100%" height={height.to_string()} focusable="false"
-                aria-labelledby={title.clone()} aria-describedby={desc.clone()}>
-                <title id={title}>{ &props.title }</title>
-                <desc id={desc}>{ &props.summary }</desc>
-                { hatch::definitions(&props.id, 2) }
-                { for props.rows.iter().enumerate().map(|(index, row)| {
-                    one(&props.id, row, ROW * index)
-                }) }
-            </svg>
-            <ul class="chart-kinds" aria-hidden="true">
-                <li>{ hatch::patch(&props.id, 1) }{ " " }{ words::RANGE }</li>
-                <li>
-                    <svg class="hatch-patch" width="16" height="14" focusable="false">
-                        <path class="chart-figure" d="M8 1 14 7 8 13 2 7 z" />
-                    </svg>
-                    { " " }{ words::AVERAGE }
-                </li>
-                <li>
-                    <svg class="hatch-patch" width="8" height="14" focusable="false">
-                        <line class="chart-day" x1="4" x2="4" y1="0" y2="14" />
-                    </svg>
-                    { " " }{ words::EACH_DAY }
-                </li>
-            </ul>
-            <figcaption>{ &props.summary }</figcaption>
-            { table(props) }
-        </figure>
+    Frame {
+        id: &props.id,
+        title: &props.title,
+        summary: &props.summary,
+        hatchings: 2,
+        height: ROW * props.rows.len(),
+        drawn: html! {
+            { for props.rows.iter().enumerate().map(|(index, row)| {
+                one(&props.id, row, ROW * index)
+            }) }
+        },
+        kinds: kinds(&props.id),
+        figures: figures(props),
     }
+    .draw()
+}
+
+fn kinds(id: &str) -> Html {
+    html! {<>
+        <li>{ hatch::patch(id, 1) }{ " " }{ words::RANGE }</li>
+        <li>
+            <svg class="hatch-patch" width="16" height="14" focusable="false">
+                <path class="chart-figure" d="M8 1 14 7 8 13 2 7 z" />
+            </svg>
+            { " " }{ words::AVERAGE }
+        </li>
+        <li>
+            <svg class="hatch-patch" width="8" height="14" focusable="false">
+                <line class="chart-day" x1="4" x2="4" y1="0" y2="14" />
+            </svg>
+            { " " }{ words::EACH_DAY }
+        </li>
+    </>}
 }
 
 fn one(id: &str, row: &RangeRow, y: usize) -> Html {
@@ -115,28 +117,23 @@ fn one(id: &str, row: &RangeRow, y: usize) -> Html {
     }
 }
 
-fn table(props: &RangeChartProps) -> Html {
-    html! {
-        <details class="chart-table" data-test="chart-table">
-            <summary>{ words::AS_TABLE }<span class="for-readers">{ ": " }{ &props.title }</span></summary>
-            <table>
-                <thead><tr>
-                    <th scope="col">{ words::BAR }</th>
-                    <th scope="col" class="number">{ words::AVERAGE }</th>
-                    <th scope="col">{ words::RANGE }</th>
-                    <th scope="col">{ words::EACH_DAY }</th>
-                </tr></thead>
-                <tbody>{ for props.rows.iter().map(|row| html! {
-                    <tr>
-                        <th scope="row">{ &row.name }</th>
-                        <td class="number">{ &row.figure }</td>
-                        <td>{ &row.range }</td>
-                        <td>{ for row.days.iter().map(|(name, _, figure)| html! {
-                            <div>{ words::part(name, figure) }</div>
-                        }) }</td>
-                    </tr>
-                }) }</tbody>
-            </table>
-        </details>
-    }
+fn figures(props: &RangeChartProps) -> Html {
+    html! {<>
+        <thead><tr>
+            <th scope="col">{ words::BAR }</th>
+            <th scope="col" class="number">{ words::AVERAGE }</th>
+            <th scope="col">{ words::RANGE }</th>
+            <th scope="col">{ words::EACH_DAY }</th>
+        </tr></thead>
+        <tbody>{ for props.rows.iter().map(|row| html! {
+            <tr>
+                <th scope="row">{ &row.name }</th>
+                <td class="number">{ &row.figure }</td>
+                <td>{ &row.range }</td>
+                <td>{ for row.days.iter().map(|(name, _, figure)| html! {
+                    <div>{ words::part(name, figure) }</div>
+                }) }</td>
+            </tr>
+        }) }</tbody>
+    </>}
 }
