@@ -108,6 +108,16 @@ pub fn note_address(route: &Route) {
     }
 }
 
+/// Closes a panel by the Escape key.
+pub fn on_escape(close: &Callback<()>) -> Callback<KeyboardEvent> {
+    let close = close.clone();
+    Callback::from(move |event: KeyboardEvent| {
+        if event.key() == "Escape" {
+            close.emit(());
+        }
+    })
+}
+
 /// Moves the keyboard to an element.
 pub fn focus(id: &str) {
     use wasm_bindgen::JsCast;

@@ -5,7 +5,7 @@ use crate::memo::Memo;
 use crate::state::Contents;
 use crate::words;
 use engine::findings::{Carrier, DayShare, carriers, day_shares};
-use engine::foods::NutrientId;
+use engine::foods::{Food, NutrientId};
 use engine::recipe::{LineKind, Recipe, RecipeId};
 use engine::reference::{RecipeStudy, Reference, WeekStudy};
 use engine::swaps::SwapIndex;
@@ -137,6 +137,15 @@ impl Tables {
         }
     }
 
+    /// Foods for what is typed: those of the office's own, then the dataset's,
+    /// at most `most` of each.
+    pub fn foods_found(&self, typed: &str, most: usize) -> impl Iterator<Item = &Food> {
+        let reference = &self.reference;
+        let own = reference.own_search.search(typed, most);
+        let all = own.into_iter().chain(reference.search.search(typed, most));
+        all.filter_map(|hit| reference.foods.food(hit.food))
+    }
+
     /// What is found out about a recipe of the book.
     pub fn study(&self, recipe: &Rc<Recipe>, contents: &Contents) -> StudiedRecipe {
         let memo = &mut *self.memo.borrow_mut();
@@ -176,11 +185,7 @@ impl Tables {
         nutrient: NutrientId,
     ) -> Vec<DayShare> {
         let recipes = self.recipes_of(week, contents);
-        let served: Vec<ServedRecipe<'_>> = recipes
-            .iter()
-            .filter_map(|(id, study)| Some((id, study.analysis.as_ref().ok()?)))
-            .collect();
-        day_shares(week, service, &served, nutrient)
+        day_shares(week, service, &served(&recipes), nutrient)
     }
 
     /// How a week of the book stands.
@@ -199,11 +204,7 @@ impl Tables {
         nutrient: NutrientId,
     ) -> Vec<Carrier> {
         let recipes = self.recipes_of(week, contents);
-        let served: Vec<ServedRecipe<'_>> = recipes
-            .iter()
-            .filter_map(|(id, study)| Some((id, study.analysis.as_ref().ok()?)))
-            .collect();
-        carriers(week, service, &served, nutrient)
+        carriers(week, service, &served(&recipes), nutrient)
     }
 
     /// The studies of a week's recipes, sorted by name.
@@ -212,6 +213,14 @@ impl Tables {
         memo.follow(&contents.recipes);
         memo.recipes_of(&self.reference, week)
     }
+}
+
+/// The recipes that have figures, with these.
+fn served(recipes: &[(RecipeId, StudiedRecipe)]) -> Vec<ServedRecipe<'_>> {
+    recipes
+        .iter()
+        .filter_map(|(id, study)| Some((id, study.analysis.as_ref().ok()?)))
+        .collect()
 }
 
 /// Fetches and opens the tables.

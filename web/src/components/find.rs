@@ -89,20 +89,17 @@ fn of_book(contents: &Contents, wanted: &[String]) -> Vec<Pick> {
 
 /// Foods of the office's own, then the dataset's.
 fn foods(page: &Page, typed: &str) -> Vec<Pick> {
-    let reference = &page.tables.reference;
-    let mut hits = reference.own_search.search(typed, OF_A_KIND);
-    hits.extend(reference.search.search(typed, OF_A_KIND));
-    hits.into_iter()
-        .take(OF_A_KIND)
-        .filter_map(|hit| {
-            let food = reference.foods.food(hit.food)?;
-            let group = reference.foods.group_name(food.group).map(of_table);
+    let groups = &page.tables.reference.foods;
+    let found = page.tables.foods_found(typed, OF_A_KIND).take(OF_A_KIND);
+    found
+        .map(|food| {
+            let group = groups.group_name(food.group).map(of_table);
             let note = group.unwrap_or_else(|| Say("find-food").to_string());
-            Some(Pick {
+            Pick {
                 key: Route::Food(food.id).fragment().into(),
                 name: food.description.clone().into(),
                 note: note.into(),
-            })
+            }
         })
         .collect()
 }

@@ -31,19 +31,14 @@ pub fn LookUp() -> Html {
 }
 
 fn found(page: &Page, typed: &str) -> Vec<Pick> {
-    let reference = &page.tables.reference;
-    let mut hits = reference.own_search.search(typed, OFFERED);
-    hits.extend(reference.search.search(typed, OFFERED));
-    let picks = hits.into_iter().filter_map(|hit| {
-        let food = reference.foods.food(hit.food)?;
-        let group = reference.foods.group_name(food.group);
-        Some(Pick {
-            key: food.id.to_string().into(),
-            name: food.description.clone().into(),
-            note: group
-                .map_or_else(|| words::YOUR_OWN.to_string(), of_table)
-                .into(),
-        })
+    let groups = &page.tables.reference.foods;
+    let picks = page.tables.foods_found(typed, OFFERED).map(|food| Pick {
+        key: food.id.to_string().into(),
+        name: food.description.clone().into(),
+        note: groups
+            .group_name(food.group)
+            .map_or_else(|| words::YOUR_OWN.to_string(), of_table)
+            .into(),
     });
     picks.take(OFFERED).collect()
 }

@@ -5,7 +5,7 @@ use super::treat::Treat;
 use super::{Edit, phrases, words};
 use crate::components::{NumberField, Pick, Picker};
 use crate::language::of_table;
-use crate::page::{Page, focus, use_page};
+use crate::page::{Page, focus, on_escape, use_page};
 use crate::route::Route;
 use crate::state::RecipeEdit;
 use crate::tables::StudiedRecipe;
@@ -61,14 +61,7 @@ pub fn CorrectionPanel(props: &CorrectionPanelProps) -> Html {
         })
     };
     let on_pick = correct.reform(|key: AttrValue| picked(&key));
-    let onkeydown = {
-        let close = props.close.clone();
-        Callback::from(move |event: KeyboardEvent| {
-            if event.key() == "Escape" {
-                close.emit(());
-            }
-        })
-    };
+    let onkeydown = on_escape(&props.close);
     let onclose = props.close.reform(|_: MouseEvent| ());
     let has_choice = written.correction.food.is_some() || written.correction.recipe.is_some();
     let from_words = correct.reform(|_: MouseEvent| -> Change {
@@ -165,21 +158,15 @@ fn picked(key: &str) -> Change {
 
 /// Foods for what is typed.
 pub fn food_picks(page: &Page, typed: &str) -> Vec<Pick> {
-    let reference = &page.tables.reference;
-    let mut hits = reference.own_search.search(typed, OFFERED);
-    hits.extend(reference.search.search(typed, OFFERED));
-    let picks = hits.into_iter().filter_map(|hit| {
-        let food = reference.foods.food(hit.food)?;
-        Some(Pick {
-            key: food.id.to_string().into(),
-            name: food.description.clone().into(),
-            note: reference
-                .foods
-                .group_name(food.group)
-                .map(of_table)
-                .unwrap_or_default()
-                .into(),
-        })
+    let groups = &page.tables.reference.foods;
+    let picks = page.tables.foods_found(typed, OFFERED).map(|food| Pick {
+        key: food.id.to_string().into(),
+        name: food.description.clone().into(),
+        note: groups
+            .group_name(food.group)
+            .map(of_table)
+            .unwrap_or_default()
+            .into(),
     });
     picks.collect()
 }

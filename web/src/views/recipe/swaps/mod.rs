@@ -15,7 +15,7 @@ pub use moved::{WEEK_NUTRIENTS, WeekMoves, digits, unit};
 pub use words::nutrient as nutrient_name;
 
 use crate::language::Say;
-use crate::page::{focus, use_page, use_title};
+use crate::page::{focus, on_escape, use_page, use_title};
 use crate::state::{Action, RecipeEdit};
 use asked::{Asked, AskedForm};
 use engine::recipe::Recipe;
@@ -85,14 +85,7 @@ pub fn SwapsPanel(props: &SwapsPanelProps) -> Html {
         Some(Ok(found)) => Some(found.clone()),
         _ => None,
     };
-    let onkeydown = {
-        let close = props.close.clone();
-        Callback::from(move |event: KeyboardEvent| {
-            if event.key() == "Escape" {
-                close.emit(());
-            }
-        })
-    };
+    let onkeydown = on_escape(&props.close);
     let onclose = props.close.reform(|_: MouseEvent| ());
     let card = |at: usize, number: usize| {
         let Some(proposal) = found.as_ref().and_then(|found| found.get(at)) else {
