@@ -2,6 +2,7 @@
 
 mod bar;
 pub mod chart;
+mod date_field;
 mod find;
 mod footer;
 mod header;
@@ -18,6 +19,7 @@ mod unit_field;
 mod verdict;
 
 pub use bar::Bar;
+pub use date_field::DateField;
 pub use find::{FIELD as FIND_FIELD, Find};
 pub use footer::Footer;
 pub use header::Header;

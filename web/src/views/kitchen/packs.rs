@@ -1,14 +1,13 @@
 //! The office's packs and prices.
 
 use super::{Edit, use_edit, words};
-use crate::components::{MASSES, NumberField, Pick, Picker, Select, UnitField, VOLUMES};
+use crate::components::{DateField, MASSES, NumberField, Pick, Picker, Select, UnitField, VOLUMES};
 use crate::language::in_english;
 use crate::page::{Page, use_page};
 use crate::state::ProductionEdit;
 use engine::foods::FoodId;
 use engine::production::{Pack, PackSize};
 use engine::units::{Grams, MassUnit, Millilitres, VolumeUnit};
-use engine::week::Date;
 use rust_decimal::Decimal;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
@@ -69,16 +68,10 @@ pub fn Packs() -> Html {
 }
 
 fn found(page: &Page, typed: &str) -> Vec<Pick> {
-    let reference = &page.tables.reference;
-    let mut hits = reference.own_search.search(typed, OFFERED);
-    hits.extend(reference.search.search(typed, OFFERED));
-    let picks = hits.into_iter().filter_map(|hit| {
-        let food = reference.foods.food(hit.food)?;
-        Some(Pick {
-            key: food.id.to_string().into(),
-            name: food.description.clone().into(),
-            note: AttrValue::default(),
-        })
+    let picks = page.tables.foods_found(typed, OFFERED).map(|food| Pick {
+        key: food.id.to_string().into(),
+        name: food.description.clone().into(),
+        note: AttrValue::default(),
     });
     picks.take(OFFERED).collect()
 }
@@ -101,18 +94,13 @@ fn row(page: &Page, index: usize, pack: &Pack, edit: &Edit) -> Html {
             change(&|pack| pack.words.clone_from(&text))
         })
     };
-    let (priced, unpriced, dated) = (change.clone(), change.clone(), change.clone());
+    let (priced, unpriced) = (change.clone(), change.clone());
+    let (dated, undated) = (change.clone(), change.clone());
     let on_price = edit.reform(move |value| priced(&|pack| pack.price = Some(value)));
     let no_price = edit.reform(move |()| unpriced(&|pack| pack.price = None));
-    let on_date = edit.reform(move |event: Event| {
-        let text = event.target_unchecked_into::<HtmlInputElement>().value();
-        dated(&|pack| pack.priced_on = text.parse::<Date>().ok())
-    });
+    let on_date = edit.reform(move |date| dated(&|pack| pack.priced_on = Some(date)));
+    let no_date = edit.reform(move |()| undated(&|pack| pack.priced_on = None));
     let remove = edit.reform(move |_| ProductionEdit::RemovePack(index));
-    let date = pack
-        .priced_on
-        .map(|date| date.to_string())
-        .unwrap_or_default();
     html! {
         <tr data-test="pack" data-food={pack.food.to_string()}>
             <th scope="row">{ in_english(&name) }</th>
@@ -127,8 +115,9 @@ fn row(page: &Page, index: usize, pack: &Pack, edit: &Edit) -> Html {
             <td><NumberField id={format!("price-{index}")} data_test="price" hide_label={true}
                 label={words::of(words::PRICE, &name)} value={pack.price}
                 on_change={on_price} on_clear={Some(no_price)} /></td>
-            <td><input type="date" aria-label={words::of(words::PRICED_ON, &name)} value={date}
-                onchange={on_date} /></td>
+            <td><DateField id={format!("priced-on-{index}")} hide_label={true}
+                label={words::of(words::PRICED_ON, &name)} value={pack.priced_on}
+                on_change={on_date} on_clear={Some(no_date)} /></td>
             <td><button type="button" class="quiet small" onclick={remove}
                 aria-label={words::remove(&name)}>{ "×" }</button></td>
         </tr>

@@ -1,7 +1,8 @@
 //! Cycle menus: their weeks in order, and laying them over dates.
 
 use super::words;
-use crate::components::Select;
+use crate::components::{DateField, Select};
+use crate::language::Say;
 use crate::page::{Page, use_page};
 use crate::state::{Action, CalendarEdit};
 use crate::words::title_or_untitled;
@@ -10,9 +11,6 @@ use engine::week::{Date, Week, WeekId};
 use std::rc::Rc;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
-
-/// The first year that a date field takes for a finished one.
-const FIRST_YEAR: i32 = 2000;
 
 /// Which month is shown: cycles are laid over it at first.
 #[derive(Clone, PartialEq, Properties)]
@@ -216,16 +214,15 @@ fn LayOut(props: &LayOutProps) -> Html {
     let to = use_state(|| None::<Date>);
     let first = from.unwrap_or(props.first);
     let last = to.unwrap_or_else(|| first.first_of_next_month().plus_days(-1));
-    let field = |state: &UseStateHandle<Option<Date>>| {
-        let state = state.clone();
-        Callback::from(move |event: Event| {
-            let text = event.target_unchecked_into::<HtmlInputElement>().value();
-            // While a year is typed digit by digit, it is one of the first thousand.
-            let date: Option<Date> = text.parse().ok();
-            if date.is_none_or(|date| date.year() >= FIRST_YEAR) {
-                state.set(date);
-            }
-        })
+    let field = |id: &str, label: Say, day: Date, state: &UseStateHandle<Option<Date>>| {
+        let (chosen, cleared) = (state.clone(), state.clone());
+        let on_change = Callback::from(move |day| chosen.set(Some(day)));
+        let on_clear = Callback::from(move |()| cleared.set(None));
+        html! {
+            <span class="field">
+                <DateField id={format!("{}-{id}", props.id)} {label} value={day} {on_change} {on_clear} />
+            </span>
+        }
     };
     let weeks = laid(&page, &props.cycle, first, last);
     let already = planned_already(&page, &weeks);
@@ -245,17 +242,10 @@ fn LayOut(props: &LayOutProps) -> Html {
             page.tell(words::laid(weeks.len()), true);
         })
     };
-    let id = &props.id;
     html! {
         <div class="lay-out">
-            <span class="field">
-                <label for={format!("{id}-from")}>{ words::FROM }</label>
-                <input id={format!("{id}-from")} type="date" value={first.to_string()} onchange={field(&from)} />
-            </span>
-            <span class="field">
-                <label for={format!("{id}-to")}>{ words::TO }</label>
-                <input id={format!("{id}-to")} type="date" value={last.to_string()} onchange={field(&to)} />
-            </span>
+            { field("from", words::FROM, first, &from) }
+            { field("to", words::TO, last, &to) }
             <button type="button" data-test="lay-out" onclick={add} disabled={weeks.is_empty()}>
                 { words::lay_out(weeks.len(), days) }
             </button>

@@ -11,12 +11,12 @@ mod words;
 pub use in_force::record;
 pub use switches::Switches;
 
+use crate::components::DateField;
 use crate::page::{use_page, use_title};
 use engine::week::Date;
 use in_force::InForce;
 use other_tables::OtherTables;
 use own::OwnLimits;
-use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// On which day.
@@ -34,13 +34,7 @@ pub fn RulesView(props: &RulesViewProps) -> Html {
     let asked = props.date;
     let chosen = use_state(|| asked.unwrap_or_else(super::week::today));
     let date = *chosen;
-    let onchange = Callback::from(move |event: Event| {
-        let text = event.target_unchecked_into::<HtmlInputElement>().value();
-        // The field gives an empty text while its date is incomplete.
-        if let Ok(date) = text.parse::<Date>() {
-            chosen.set(date);
-        }
-    });
+    let on_change = Callback::from(move |date| chosen.set(date));
     html! {
         <div class="rules">
             <h1>{ words::TITLE }</h1>
@@ -48,8 +42,7 @@ pub fn RulesView(props: &RulesViewProps) -> Html {
             <section aria-labelledby="rules-in-force">
                 <h2 id="rules-in-force">{ words::IN_FORCE }</h2>
                 <p class="field">
-                    <label for="rules-date">{ words::DATE }</label>
-                    <input id="rules-date" type="date" value={date.to_string()} {onchange} />
+                    <DateField id="rules-date" label={words::DATE} value={date} {on_change} />
                 </p>
                 <InForce {date} />
             </section>

@@ -3,12 +3,11 @@
 use super::meal::MealView;
 use super::moving::{Handle, Thing, use_target};
 use super::{Edit, groups, next_date, words};
-use crate::components::Select;
+use crate::components::{DateField, Select};
 use crate::page::use_page;
 use crate::state::WeekEdit;
 use engine::week::{Date, MealKind, Week};
 use std::rc::Rc;
-use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
 /// Meals that can be planned.
@@ -40,13 +39,9 @@ pub fn DayView(props: &DayViewProps) -> Html {
         return Html::default();
     };
     let name = words::day(day.date);
-    let onchange = {
+    let on_change = {
         let (props, clash) = (props.clone(), clash.clone());
-        Callback::from(move |event: Event| {
-            let text = event.target_unchecked_into::<HtmlInputElement>().value();
-            let Ok(date) = text.parse::<Date>() else {
-                return;
-            };
+        Callback::from(move |date: Date| {
             let taken = |(index, day): (usize, &engine::week::Day)| index != at && day.date == date;
             let is_taken = props.week.days.iter().enumerate().any(taken);
             clash.set(is_taken);
@@ -70,10 +65,8 @@ pub fn DayView(props: &DayViewProps) -> Html {
             <header class="day-head">
                 <h3 id={heading}>{ crate::format::weekday(day.date) }</h3>
                 <Handle thing={Thing::Day(at)} name={name.clone()} />
-                <label class="for-readers" for={format!("date-{at}")}>
-                    { words::of(words::DATE, &name) }
-                </label>
-                <input id={format!("date-{at}")} type="date" value={day.date.to_string()} {onchange} />
+                <DateField id={format!("date-{at}")} hide_label={true}
+                    label={words::of(words::DATE, &name)} value={day.date} {on_change} />
                 if *clash { <p class="field-problem" role="alert">{ words::SAME_DAY }</p> }
             </header>
             { for (0..day.meals.len()).map(|meal| html! {

@@ -21,7 +21,7 @@ pub use day::KINDS;
 pub use index::WeekIndex;
 pub use requirement::{Requirement, limit, of_week, requirements, tally_counts};
 
-use crate::components::SaveWeek;
+use crate::components::{DateField, SaveWeek};
 use crate::page::{Page, go, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, WeekEdit};
@@ -114,16 +114,6 @@ fn head(page: &Page, week: &Rc<Week>, edit: &Edit) -> Html {
     let title = edit.reform(|event: InputEvent| {
         WeekEdit::Title(event.target_unchecked_into::<HtmlInputElement>().value())
     });
-    let start = {
-        let edit = edit.clone();
-        Callback::from(move |event: Event| {
-            let text = event.target_unchecked_into::<HtmlInputElement>().value();
-            // The field gives an empty text while its date is incomplete.
-            if let Ok(date) = text.parse::<Date>() {
-                edit.emit(WeekEdit::Start(date));
-            }
-        })
-    };
     let first = week.days.iter().map(|day| day.date).min();
     html! {
         <div class="week-head">
@@ -134,8 +124,8 @@ fn head(page: &Page, week: &Rc<Week>, edit: &Edit) -> Html {
             </span>
             if let Some(first) = first {
                 <span class="field">
-                    <label for="week-start">{ words::START }</label>
-                    <input id="week-start" type="date" value={first.to_string()} onchange={start} />
+                    <DateField id="week-start" label={words::START} value={first}
+                        on_change={edit.reform(WeekEdit::Start)} />
                 </span>
             }
             { ways(page, week) }
