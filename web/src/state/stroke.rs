@@ -77,35 +77,32 @@ fn recipe_stroke(recipe: &Recipe, edit: &RecipeEdit) -> Option<Stroke> {
 
 /// The number of a serving's size that alone is another one.
 fn size_field(old: &ServingSize, new: &ServingSize) -> Option<&'static str> {
-    let is_one = match (old, new) {
-        (ServingSize::Weight { .. }, ServingSize::Weight { .. }) => true,
+    match (old, new) {
+        (ServingSize::Weight { .. }, ServingSize::Weight { .. }) => Some("serving size"),
         (
             ServingSize::Volume { serving, batch },
             ServingSize::Volume {
                 serving: new_serving,
                 batch: new_batch,
             },
-        ) => {
-            if batch != new_batch && serving == new_serving {
-                return Some("batch");
-            }
-            batch == new_batch
-        }
+        ) => of_two(serving == new_serving, batch == new_batch),
         (
             ServingSize::Count { serving, batch },
             ServingSize::Count {
                 serving: new_serving,
                 batch: new_batch,
             },
-        ) => {
-            if batch != new_batch && serving == new_serving {
-                return Some("batch");
-            }
-            batch == new_batch
-        }
-        _ => false,
-    };
-    is_one.then_some("serving size")
+        ) => of_two(serving == new_serving, batch == new_batch),
+        _ => None,
+    }
+}
+
+fn of_two(same_serving: bool, same_batch: bool) -> Option<&'static str> {
+    match (same_serving, same_batch) {
+        (_, true) => Some("serving size"),
+        (true, false) => Some("batch"),
+        (false, false) => None,
+    }
 }
 
 /// The weight of a correction that alone is another one.

@@ -6,8 +6,9 @@ use super::words;
 use crate::format;
 use crate::named;
 use engine::exact::Digits;
-use engine::foods::FoodTable;
+use engine::foods::{FoodTable, NutrientId};
 use engine::swaps::Reason;
+use rust_decimal::Decimal;
 
 /// The reasons, in their order.
 pub fn told(foods: &FoodTable, reasons: &[Reason]) -> Vec<String> {
@@ -22,9 +23,8 @@ fn tell(foods: &FoodTable, reason: &Reason) -> String {
             wanted,
             ..
         } => {
-            let change = format::signed(*change, digits(foods, *nutrient));
-            let name = words::nutrient(foods, *nutrient);
-            words::moves(&name, &change, unit(foods, *nutrient), *wanted)
+            let (name, change, unit) = parts_of_move(foods, *nutrient, *change);
+            words::moves(&name, &change, unit, *wanted)
         }
         Reason::MovesAtLeast {
             nutrient,
@@ -32,9 +32,8 @@ fn tell(foods: &FoodTable, reason: &Reason) -> String {
             wanted,
             ..
         } => {
-            let change = format::signed(*change, digits(foods, *nutrient));
-            let name = words::nutrient(foods, *nutrient);
-            words::moves_at_least(&name, &change, unit(foods, *nutrient), *wanted)
+            let (name, change, unit) = parts_of_move(foods, *nutrient, *change);
+            words::moves_at_least(&name, &change, unit, *wanted)
         }
         Reason::Unknown { nutrient, .. } => words::not_counted(&words::nutrient(foods, *nutrient)),
         Reason::Cost { change } => words::cost(*change),
@@ -72,4 +71,17 @@ fn tell(foods: &FoodTable, reason: &Reason) -> String {
             status,
         } => super::words::effect(words, source, status),
     }
+}
+
+/// The nutrient, by how much it moves, and in which unit.
+fn parts_of_move(
+    foods: &FoodTable,
+    nutrient: NutrientId,
+    change: Decimal,
+) -> (String, String, &str) {
+    (
+        words::nutrient(foods, nutrient),
+        format::signed(change, digits(foods, nutrient)),
+        unit(foods, nutrient),
+    )
 }
