@@ -131,14 +131,7 @@ fn what_is_bought_costs_what_is_known() {
         visit.reload().await?;
         visit.wait_until("the total again", known, is_known).await?;
 
-        for paper in [Paper::Letter, Paper::A4] {
-            let pdf = visit.print(paper).await?;
-            assert!(
-                pdf.pages().iter().all(|page| paper.has_size(*page)),
-                "{paper:?}"
-            );
-            assert!(pdf.has_text(), "{paper:?}");
-        }
+        visit.see_it_printed().await?;
 
         // What a serving costs stands on its card.
         visit.go("#/recipe/beef-and-bean-chili").await?;

@@ -233,6 +233,22 @@ impl Visit {
         self.print_pdf("printed", paper).await
     }
 
+    /// Prints the page on both papers: every page has the paper's size, and there is text.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn see_it_printed(&self) -> WebDriverResult<()> {
+        for paper in [Paper::Letter, Paper::A4] {
+            let pdf = self.print(paper).await?;
+            assert!(
+                pdf.pages().iter().all(|page| paper.has_size(*page)),
+                "{paper:?}"
+            );
+            assert!(pdf.has_text(), "{paper:?}");
+        }
+        Ok(())
+    }
+
     /// Prints the page into `target/screenshots/`, named after the journey, `moment` and the paper,
     /// and returns what was printed.
     ///

@@ -8,7 +8,7 @@ use engine::units::{Grams, Servings};
 use engine::week::{Date, GradeGroup, MealKind, WeekId};
 use rust_decimal::Decimal;
 
-fn soup() -> RecipeId {
+pub(super) fn soup() -> RecipeId {
     RecipeId("soup".into())
 }
 
@@ -23,7 +23,7 @@ fn line(text: &str, food: Option<u32>, weight: Option<u32>) -> RecipeLine {
     }
 }
 
-fn desk(lines: Vec<RecipeLine>) -> Desk {
+pub(super) fn desk(lines: Vec<RecipeLine>) -> Desk {
     let mut book = Book::empty("Office");
     book.recipes.push(Recipe {
         id: soup(),

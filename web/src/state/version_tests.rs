@@ -1,15 +1,12 @@
 //! Named versions, and steps that outlive the page.
 
+use super::tests::soup;
 use super::*;
 use engine::book::Book;
 use engine::components::{Component, StatedCredit};
-use engine::recipe::{Correction, Recipe, RecipeId, RecipeLine};
-use engine::units::{Grams, Servings};
+use engine::recipe::{Correction, RecipeLine};
+use engine::units::Grams;
 use rust_decimal::Decimal;
-
-fn soup() -> RecipeId {
-    RecipeId("soup".into())
-}
 
 fn line(text: &str) -> RecipeLine {
     RecipeLine {
@@ -19,19 +16,7 @@ fn line(text: &str) -> RecipeLine {
 }
 
 fn desk(lines: &[&str]) -> Desk {
-    let mut book = Book::empty("Office");
-    book.recipes.push(Recipe {
-        id: soup(),
-        title: "Soup".into(),
-        servings: Servings::new(Decimal::TEN),
-        serving_words: String::new(),
-        serving_size: None,
-        finished_weight: None,
-        lines: lines.iter().map(|text| line(text)).collect(),
-        beans: Default::default(),
-        method: String::new(),
-    });
-    Desk::new(book.into())
+    super::tests::desk(lines.iter().map(|text| line(text)).collect())
 }
 
 fn edit(desk: &Desk, edit: RecipeEdit) -> Desk {
