@@ -103,12 +103,9 @@ mod tests {
     use super::*;
     use crate::state::{Action, Desk, RecipeEdit, Saved};
 
-    const DEMO: &str = include_str!("../demo/book.json");
-
     #[test]
     fn is_the_text_of_the_saved_book_after_every_change() {
-        let book: Book = serde_json::from_str(DEMO).expect("the demo book");
-        let mut desk = Desk::new(Saved::from(book));
+        let mut desk = Desk::new(Saved::from(crate::saving::demo_book()));
         let mut text = StoredText::default();
         let [one, two] = [0, 5].map(|at| desk.contents.recipes[at].id.clone());
         let copy = (*desk.contents.recipes[3]).clone();

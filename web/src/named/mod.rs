@@ -8,10 +8,13 @@ pub use problems::{
     analysis, claim, import, missing, panel, prepare, study, table, week, weigh, weigh_remedy,
 };
 
-use crate::language::{Say, of_table, say};
+use crate::format;
+use crate::language::{FluentValue, Say, of_table, say};
+use crate::words::standing;
 use engine::allergens::Allergen;
 use engine::components::{Component, Mark};
 use engine::foods::Nutrient;
+use engine::kitchen::SafetyStep;
 use engine::rules::Bound;
 use engine::units::{Quantity, Size, Unit};
 use engine::week::MealKind;
@@ -51,6 +54,23 @@ pub fn mark(mark: Mark) -> Say {
         Mark::Whole => Say("named-whole-milk"),
         Mark::SubgroupOnly => Say("named-subgroup-only"),
     }
+}
+
+/// What messages about a temperature of the code take: the food, both scales,
+/// how long, and where it stands.
+pub fn safety_figures(step: &SafetyStep) -> [(&str, FluentValue<'_>); 6] {
+    let duration = match step.duration.as_str() {
+        "" => String::new(),
+        duration => format!(", {}", of_table(duration)),
+    };
+    [
+        ("what", of_table(&step.what).into()),
+        ("fahrenheit", format::stated(step.fahrenheit).into()),
+        ("celsius", format::stated(step.celsius).into()),
+        ("duration", duration.into()),
+        ("paragraph", step.paragraph.as_str().into()),
+        ("status", standing::of(&step.status).into()),
+    ]
 }
 
 /// A major allergen.

@@ -2,7 +2,7 @@
 
 use crate::format;
 use crate::language::{Say, of_table, say};
-use crate::words::standing;
+use crate::named;
 use engine::exact::Digits;
 use engine::kitchen::{SafetyStep, Step};
 use engine::production::{Held, Moment, Pan, PanProblem, PrepStep, ShareProblem, Shown};
@@ -170,19 +170,7 @@ pub fn temperature(step: &SafetyStep) -> String {
         Step::Reheat => "kitchen-temperature-reheat",
         Step::Date => "kitchen-temperature-date",
     };
-    let duration = match step.duration.as_str() {
-        "" => String::new(),
-        duration => format!(", {}", of_table(duration)),
-    };
-    let arguments = [
-        ("what", of_table(&step.what).into()),
-        ("fahrenheit", format::stated(step.fahrenheit).into()),
-        ("celsius", format::stated(step.celsius).into()),
-        ("duration", duration.into()),
-        ("paragraph", step.paragraph.as_str().into()),
-        ("status", standing::of(&step.status).into()),
-    ];
-    say(key, &arguments)
+    say(key, &named::safety_figures(step))
 }
 
 /// The allergens that a recipe's words name.

@@ -171,22 +171,9 @@ pub fn temperature(step: &SafetyStep) -> String {
         Step::Reheat => Say("recipe-step-reheat"),
         Step::Date => Say("recipe-step-keep"),
     };
-    let duration = match step.duration.as_str() {
-        "" => String::new(),
-        duration => format!(", {}", of_table(duration)),
-    };
-    say(
-        "recipe-temperature",
-        &[
-            ("step", what.to_string().into()),
-            ("what", of_table(&step.what).into()),
-            ("fahrenheit", format::stated(step.fahrenheit).into()),
-            ("celsius", format::stated(step.celsius).into()),
-            ("duration", duration.into()),
-            ("paragraph", step.paragraph.as_str().into()),
-            ("status", standing::of(&step.status).into()),
-        ],
-    )
+    let mut arguments = vec![("step", what.to_string().into())];
+    arguments.extend(named::safety_figures(step));
+    say("recipe-temperature", &arguments)
 }
 
 /// Name of the panel that sets a reading right.
