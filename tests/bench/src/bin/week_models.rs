@@ -1,9 +1,7 @@
 //! Writes the models of generated weeks, with our own answers and times, for
-//! another solver to compare:
+//! another solver to compare (`rivals/least_change.py`).
 //!
-//! ```sh
-//! cargo run --release -p gramwright-tests --example week_models -- FOLDER [HOW_MANY]
-//! ```
+//! `week_models FOLDER [HOW_MANY]`
 //!
 //! Each file holds one model: `columns` with cost, bounds and whether only
 //! whole numbers are meant, `rows` with bounds and terms (index of a column,
