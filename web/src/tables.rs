@@ -12,6 +12,7 @@ use engine::swaps::SwapIndex;
 use engine::week::{ServedRecipe, Service, Week, WeekError};
 use std::borrow::Borrow;
 use std::cell::{OnceCell, RefCell};
+use std::collections::BTreeSet;
 use std::ops::Deref;
 use std::rc::Rc;
 
@@ -168,12 +169,25 @@ impl Tables {
         memo.study_form(&self.reference, form)
     }
 
-    /// All recipes of the book with what is found out about each.
-    pub fn studies(&self, contents: &Contents) -> Vec<(Rc<Recipe>, StudiedRecipe)> {
-        let recipes = contents.recipes.iter();
-        recipes
-            .map(|recipe| (recipe.clone(), self.study(recipe, contents)))
-            .collect()
+    /// These recipes of the book and all that they are made with, each once, with what is found
+    /// out about it. A book may hold thousands of others: they are left alone.
+    pub fn studies_of(
+        &self,
+        recipes: impl IntoIterator<Item = RecipeId>,
+        contents: &Contents,
+    ) -> Vec<(Rc<Recipe>, StudiedRecipe)> {
+        let mut wanted: Vec<RecipeId> = recipes.into_iter().collect();
+        let mut known = BTreeSet::new();
+        let mut found = Vec::new();
+        while let Some(id) = wanted.pop() {
+            let Some(recipe) = contents.recipe(&id).filter(|_| known.insert(id)) else {
+                continue;
+            };
+            let study = self.study(recipe, contents);
+            wanted.extend(study.lines.iter().filter_map(|line| line.recipe.clone()));
+            found.push((Rc::clone(recipe), study));
+        }
+        found
     }
 
     /// What fills the days of a service.

@@ -23,7 +23,8 @@ cargo xtask test [STAGE …] [-- FILTER …]
 cargo xtask build              build the page as its users get it, into dist/, with its sizes
 cargo xtask bench [PART …] [-- FILTER …]
                                measure beside general-purpose engines, or the parts named:
-                               speed, state, page; FILTER chooses measurements by their names";
+                               speed, weeks, state, search, page; FILTER chooses those of
+                               speed by their names";
 
 fn main() -> ExitCode {
     let arguments: Vec<String> = env::args().skip(1).collect();

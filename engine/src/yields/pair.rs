@@ -113,7 +113,12 @@ pub fn cooked_pairs(foods: &FoodTable, raw: FoodId) -> Vec<CookedPair> {
         .iter()
         .filter(|food| food.group == raw.group && food.manufacturer == raw.manufacturer)
         .filter_map(|food| {
-            let candidate = words(&food.description);
+            // Most have not even the letters of its words, which is told soonest.
+            let letters = food.description.to_lowercase();
+            if !identity.iter().all(|word| letters.contains(word.as_str())) {
+                return None;
+            }
+            let candidate = words(&letters);
             let cooked = COOKED.iter().any(|word| candidate.contains(*word));
             let still_raw = candidate.contains("raw") || candidate.contains("unprepared");
             let same = identity.iter().all(|word| candidate.contains(*word));

@@ -261,9 +261,15 @@ pub struct MatchedPhrase<'index> {
 /// The rows that a query holds, longest first; rows whose words are all part
 /// of a longer row that is held are left out.
 pub fn held_phrases<'index>(index: &'index Index, query: &Query) -> Vec<MatchedPhrase<'index>> {
+    // Nearly every row has a word that nothing asked for can mean.
+    let mut meant = vec![false; index.dictionary.terms()];
+    for reading in query.asked.iter().flat_map(|asked| &asked.readings) {
+        meant[reading.term.0 as usize] = true;
+    }
     let mut held: Vec<MatchedPhrase> = index
         .phrases
         .iter()
+        .filter(|phrase| phrase.terms.iter().all(|term| meant[term.0 as usize]))
         .filter_map(|phrase| held(phrase, query))
         .collect();
     held.sort_by_key(|matched| std::cmp::Reverse(matched.words.len()));

@@ -4,11 +4,12 @@ use super::index::{Index, Posting};
 use super::lexicon::Kind;
 use super::query::{Asked, MatchedPhrase, Query};
 use super::vocabulary::Reading;
+use std::cmp::Reverse;
 
 /// Gain of an entry that has every word of the query in its name, thousandths.
-const ALL_FOUND: i64 = 2000;
+const ALL_FOUND: i32 = 2000;
 /// Gain of an entry that the table of kitchen words names for the whole query.
-const NAMED: i64 = 1300;
+const NAMED: i32 = 1300;
 
 /// Shares of that gain by the place among the foods named, thousandths.
 const ORDER: [u32; 5] = [1000, 700, 600, 500, 400];
@@ -92,33 +93,32 @@ pub fn best(index: &Index, query: &Query, named: &[(u16, u16)], limit: usize) ->
             gather(index, asked, &mut gathered);
         }
     }
-    let total = i64::from(query.weight().max(1));
+    let total = query.weight().max(1);
     let states = query.asked.iter().filter(|asked| is_state(asked)).count() as u16;
     let mut top = Top::new(limit);
-    for (entry, sums) in gathered.of {
+    // One letter may have touched thousands of entries: no division wider than it must be.
+    for (entry, sums) in &gathered.of {
         if sums.gain == 0 {
             continue;
         }
-        let explained = i64::from(sums.explained) / total;
-        let named = named
-            .binary_search_by_key(&entry, |(entry, _)| *entry)
-            .map_or(0, |at| named[at].1);
+        let explained = (sums.explained / total) as i32;
         // A food that the table names for some of the words is not meant
         // when it is not in the state asked for, or lacks the other words.
-        let named = if sums.states == states {
-            i64::from(named) * explained * explained / 1_000_000
-        } else {
-            0
+        let named = match named.binary_search_by_key(entry, |(entry, _)| *entry) {
+            Ok(at) if sums.states == states => {
+                i32::from(named[at].1) * explained / 1000 * explained / 1000
+            }
+            _ => 0,
         };
         let missing = 1000 - explained;
-        let score = ALL_FOUND * (i64::from(sums.gain) / total - missing) / 1000
-            + i64::from(index.start[usize::from(entry)])
-            + i64::from(sums.regained)
+        let score = ALL_FOUND * ((sums.gain / total) as i32 - missing) / 1000
+            + index.start[usize::from(*entry)]
+            + sums.regained as i32
             + NAMED * named / 1000;
         top.offer(Fit {
-            entry,
-            score: score as i32,
-            explained: (i64::from(sums.typed) / total) as u16,
+            entry: *entry,
+            score,
+            explained: (sums.typed / total) as u16,
             named: named as u16,
         });
     }
@@ -208,7 +208,7 @@ pub fn named(query: &Query, phrases: &[MatchedPhrase]) -> Vec<(u16, u16)> {
         let entries = matched.phrase.entries.iter().zip(0..ORDER.len());
         named.extend(entries.map(|(entry, order)| (*entry, (share * ORDER[order] / 1000) as u16)));
     }
-    named.sort_by_key(|(entry, share)| (*entry, std::cmp::Reverse(*share)));
+    named.sort_by_key(|(entry, share)| (*entry, Reverse(*share)));
     named.dedup_by_key(|(entry, _)| *entry);
     named
 }
@@ -217,6 +217,13 @@ pub fn named(query: &Query, phrases: &[MatchedPhrase]) -> Vec<(u16, u16)> {
 struct Top {
     limit: usize,
     kept: Vec<Fit>,
+    /// What a fit must beat, once there are enough better ones.
+    least: Option<Fit>,
+}
+
+/// Equal scores stand in the order of the table.
+fn order(fit: &Fit) -> (Reverse<i32>, u16) {
+    (Reverse(fit.score), fit.entry)
 }
 
 impl Top {
@@ -224,11 +231,13 @@ impl Top {
         Self {
             limit,
             kept: Vec::with_capacity(limit * 2 + 1),
+            least: None,
         }
     }
 
     fn offer(&mut self, fit: Fit) {
-        if self.limit == 0 {
+        let beaten = |least: &Fit| order(least) <= order(&fit);
+        if self.limit == 0 || self.least.as_ref().is_some_and(beaten) {
             return;
         }
         self.kept.push(fit);
@@ -237,11 +246,12 @@ impl Top {
         }
     }
 
-    /// Equal scores stand in the order of the table.
     fn cut(&mut self) {
-        self.kept
-            .sort_by_key(|fit| (std::cmp::Reverse(fit.score), fit.entry));
+        self.kept.sort_by_key(order);
         self.kept.truncate(self.limit);
+        if self.kept.len() == self.limit {
+            self.least = self.kept.last().copied();
+        }
     }
 
     fn into_sorted(mut self) -> Vec<Fit> {

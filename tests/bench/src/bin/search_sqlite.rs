@@ -28,9 +28,9 @@ fn main() -> Result<()> {
         .collect::<Result<_>>()?;
     let mut build_times: Vec<Duration> = builds.iter().map(|(time, _)| *time).collect();
     build_times.sort();
-    let mut search = builds[0].1.prepare(
-        "SELECT food FROM foods WHERE text MATCH ?1 ORDER BY rank LIMIT ?2",
-    )?;
+    let mut search = builds[0]
+        .1
+        .prepare("SELECT food FROM foods WHERE text MATCH ?1 ORDER BY rank LIMIT ?2")?;
 
     let mut answers = Map::new();
     let mut key_strokes = Vec::new();
@@ -65,7 +65,9 @@ fn main() -> Result<()> {
 }
 
 fn list<'a>(strings: &'a Value, name: &str) -> Result<&'a Vec<Value>> {
-    strings[name].as_array().with_context(|| format!("no {name}"))
+    strings[name]
+        .as_array()
+        .with_context(|| format!("no {name}"))
 }
 
 /// The best that it offers for beginnings and plurals: word stems, and an index of beginnings.

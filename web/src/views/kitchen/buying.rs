@@ -52,7 +52,9 @@ pub fn BuyingView(props: &BuyingViewProps) -> Html {
         .1
         .filter(|date| week.days.iter().any(|day| day.date == *date));
     let menu = menu(&page, &week, date, *others);
-    let list = ask(&page, |kitchen| kitchen.purchase_list(&menu));
+    let list = ask(&page, menu.keys().cloned(), |kitchen| {
+        kitchen.purchase_list(&menu)
+    });
     let on_pick = Callback::from(move |(week, date): (WeekId, Option<Date>)| {
         note_address(&Route::Buying(Some(week.clone()), date));
         chosen.set((Some(week), date));

@@ -118,7 +118,7 @@ fn measure(amount: rust_decimal::Decimal, unit: &Unit) -> String {
 
 /// How hot it must get, and what its words say of allergens.
 fn hot(page: &Page, item: &CookItem) -> Html {
-    let (steps, contains) = ask(page, |kitchen| {
+    let (steps, contains) = ask(page, [item.recipe.clone()], |kitchen| {
         let steps: Vec<SafetyStep> = cooking(&kitchen.temperatures(&item.recipe))
             .into_iter()
             .cloned()

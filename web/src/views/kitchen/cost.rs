@@ -28,7 +28,9 @@ pub fn Cost(props: &CostProps) -> Html {
     if page.contents().rest.production.packs.is_empty() {
         return Html::default();
     }
-    let cost = ask(&page, |kitchen| {
+    let lines = props.study.lines.iter();
+    let made_with = lines.filter_map(|line| line.recipe.clone());
+    let cost = ask(&page, made_with, |kitchen| {
         kitchen.recipe_cost(&props.recipe, &props.study)
     });
     let Some((cost, servings)) =

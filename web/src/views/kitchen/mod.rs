@@ -20,6 +20,7 @@ use crate::page::{Page, note_address, use_page, use_title};
 use crate::route::Route;
 use crate::state::{Action, ProductionEdit};
 use engine::production::{Kitchen, KitchenDay, SiteId};
+use engine::recipe::RecipeId;
 use engine::week::{Date, Week, WeekId};
 use pick::{PickDay, Picked, picked};
 use servings::Servings;
@@ -39,10 +40,14 @@ pub fn use_edit() -> Edit {
     use_callback(page, |edit, page| page.act(Action::Production(edit)))
 }
 
-/// Asks the kitchens of the book on the desk.
-pub fn ask<T>(page: &Page, question: impl FnOnce(&Kitchen<'_>) -> T) -> T {
+/// Asks the kitchens of the book on the desk about these recipes and what they are made with.
+pub fn ask<T>(
+    page: &Page,
+    recipes: impl IntoIterator<Item = RecipeId>,
+    question: impl FnOnce(&Kitchen<'_>) -> T,
+) -> T {
     let contents = page.contents();
-    let studies = page.tables.studies(contents);
+    let studies = page.tables.studies_of(recipes, contents);
     let recipes = studies.iter().map(|(recipe, study)| (&**recipe, &**study));
     let reference = &page.tables.reference;
     question(&Kitchen::new(reference, &contents.rest.production, recipes))
@@ -79,7 +84,9 @@ pub fn KitchenView(props: &KitchenViewProps) -> Html {
     let shown = site
         .as_ref()
         .filter(|id| sites.iter().any(|site| site.id == **id));
-    let day = ask(&page, |kitchen| kitchen.day(&week, date, shown));
+    let day = ask(&page, week.recipes(), |kitchen| {
+        kitchen.day(&week, date, shown)
+    });
     let on_pick = Callback::from(move |(week, date): (WeekId, Option<Date>)| {
         note_address(&Route::Kitchen(Some(week.clone()), date));
         chosen.set((Some(week), date));
@@ -143,7 +150,7 @@ struct SheetsProps {
 fn Sheets(props: &SheetsProps) -> Html {
     let page = use_page();
     let sites = &page.contents().rest.production.sites;
-    let days: Vec<Rc<KitchenDay>> = ask(&page, |kitchen| {
+    let days: Vec<Rc<KitchenDay>> = ask(&page, props.week.recipes(), |kitchen| {
         let of = |site: Option<&SiteId>| Rc::new(kitchen.day(&props.week, props.date, site));
         match sites.is_empty() {
             true => vec![of(None)],

@@ -132,7 +132,8 @@ pub fn cooking<'a>(steps: &[&'a SafetyStep]) -> Vec<&'a SafetyStep> {
 
 /// What holds for every dish: holding, cooling, reheating, keeping.
 fn general(page: &Page, day: &KitchenDay) -> Html {
-    let rows = ask(page, |kitchen| {
+    let recipes = day.cook.iter().map(|item| item.recipe.clone());
+    let rows = ask(page, recipes, |kitchen| {
         let mut rows: Vec<SafetyStep> = Vec::new();
         for item in &day.cook {
             for step in kitchen.temperatures(&item.recipe) {
