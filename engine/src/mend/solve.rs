@@ -8,14 +8,18 @@
 //! do without one.
 
 use super::model::Model;
+use super::pose::{BREACH, Fractions, Posed, fewest_chosen, pose};
+use super::simplify::{Simplified, simplify};
 use microlp::{
-    ComparisonOp, Error, OptimizationDirection, Problem, ResumeOptions, SolutionStatus,
-    SolveOptions, SolveOutcome, Variable,
+    Error, Problem, ResumeOptions, Solution, SolutionStatus, SolveOptions, SolveOutcome, Variable,
 };
 
-/// Rows may be broken by so much before we speak of a breach: ten times what
-/// the solver allows.
-const BREACH: f64 = 1e-6;
+/// After so many nodes the solver begins again, told how many changes there
+/// must be at least. Changes cost nearly the same, so that it then skips all
+/// that costs less than the next whole number; where little was left to skip,
+/// it would rather go astray among plans that cost the same. The number was
+/// found on generated weeks.
+const UNAIDED: u64 = 400;
 
 /// How a piece of work ended.
 #[derive(Debug, Clone, PartialEq)]
@@ -47,9 +51,15 @@ pub(super) struct Chosen {
 /// A model on its way to a solution.
 #[derive(Debug)]
 pub(super) struct Solver {
-    variables: Vec<Variable>,
-    integer: Vec<bool>,
+    model: Model,
+    simplified: Simplified,
+    /// By column; nothing for one that is left out.
+    variables: Vec<Option<Variable>>,
     state: State,
+    /// The best of an earlier beginning.
+    best: Option<Chosen>,
+    /// Nodes of an earlier beginning.
+    nodes_before: u64,
     nodes: u64,
 }
 
@@ -63,50 +73,50 @@ enum State {
 impl Solver {
     /// A solver for the rows of a model.
     pub fn new(model: &Model) -> Self {
-        let mut problem = Problem::new(OptimizationDirection::Minimize);
-        let variables: Vec<Variable> = model
-            .columns
-            .iter()
-            .map(|column| {
-                let upper = column.upper.unwrap_or(f64::INFINITY);
-                if column.integer && column.lower == 0.0 && upper == 1.0 {
-                    problem.add_binary_var(column.cost)
-                } else {
-                    problem.add_var(column.cost, (column.lower, upper))
-                }
-            })
-            .collect();
-        let mut impossible = false;
-        for row in &model.rows {
-            if row.terms.is_empty() {
-                let within = |limit: Option<f64>, sign: f64| {
-                    limit.is_none_or(|limit| sign * limit <= BREACH)
-                };
-                impossible |= !within(row.lower, 1.0) || !within(row.upper, -1.0);
-                continue;
-            }
-            let terms = || row.terms.iter().map(|(at, by)| (variables[*at], *by));
-            if let Some(lower) = row.lower {
-                problem.add_constraint(terms(), ComparisonOp::Ge, lower);
-            }
-            if let Some(upper) = row.upper {
-                problem.add_constraint(terms(), ComparisonOp::Le, upper);
-            }
-        }
-        Self {
-            variables,
-            integer: model.columns.iter().map(|column| column.integer).collect(),
-            state: if impossible {
-                State::Over(Solved::None)
-            } else {
-                State::Fresh(Box::new(problem))
-            },
+        let simplified = simplify(model);
+        let mut solver = Self {
+            variables: Vec::new(),
+            state: State::Over(Solved::None),
+            best: None,
+            nodes_before: 0,
             nodes: 0,
+            model: model.clone(),
+            simplified,
+        };
+        solver.begin(pose(model, &solver.simplified, Fractions::Refused));
+        solver
+    }
+
+    /// Begins with a model that may have turned out to be impossible.
+    fn begin(&mut self, posed: Option<Posed>) {
+        self.nodes_before = self.nodes;
+        match posed {
+            Some(Posed { problem, variables }) => {
+                self.variables = variables;
+                self.state = State::Fresh(Box::new(problem));
+            }
+            None => self.state = State::Over(Solved::None),
+        }
+    }
+
+    /// Begins again, knowing more, if the first attempt has come to nothing.
+    fn begin_again(&mut self) {
+        let is_first = self.nodes_before == 0;
+        if !is_first || self.nodes < UNAIDED || !matches!(self.state, State::Going(_)) {
+            return;
+        }
+        if let Some(fewest) = fewest_chosen(&self.model, &self.simplified) {
+            let mut posed = pose(&self.model, &self.simplified, Fractions::Refused);
+            if let Some(posed) = &mut posed {
+                posed.demand(&self.model, fewest);
+            }
+            self.begin(posed);
         }
     }
 
     /// Goes on for so many nodes at most.
     pub fn step(&mut self, nodes: u64) -> Solved {
+        self.begin_again();
         let over = State::Over(Solved::GaveUp);
         let answer = match std::mem::replace(&mut self.state, over) {
             State::Over(solved) => {
@@ -131,41 +141,44 @@ impl Solver {
                 outcome.resume_with(options)
             }
         };
-        let outcome = match answer {
-            Ok(outcome) => outcome,
-            Err(error) => {
-                let solved = match error {
-                    Error::Infeasible => Solved::None,
-                    _ => Solved::GaveUp,
-                };
-                self.state = State::Over(solved.clone());
-                return solved;
+        let solved = match answer {
+            Ok(outcome) => self.take(outcome),
+            Err(Error::Infeasible) => Solved::None,
+            Err(_) => Solved::GaveUp,
+        };
+        if !matches!(solved, Solved::Going { .. }) {
+            self.state = State::Over(solved.clone());
+        }
+        solved
+    }
+
+    /// How far the solver has come.
+    fn take(&mut self, outcome: SolveOutcome) -> Solved {
+        let stats = outcome.stats();
+        self.nodes = self.nodes_before + stats.nodes_solved;
+        let chosen = |solution: &Solution| {
+            let is_chosen = |at: &usize| {
+                let value = self.variables[*at].map(|variable| solution.var_value(variable));
+                self.model.columns[*at].integer && value.is_some_and(|value| value > 0.5)
+            };
+            Chosen {
+                columns: (0..self.variables.len()).filter(is_chosen).collect(),
+                objective: solution.objective(),
             }
         };
-        let stats = outcome.stats();
-        self.nodes = stats.nodes_solved;
-        let best = outcome.solution().map(|solution| Chosen {
-            columns: (0..self.variables.len())
-                .filter(|at| self.integer[*at] && solution.var_value(self.variables[*at]) > 0.5)
-                .collect(),
-            objective: solution.objective(),
-        });
-        let optimal = outcome
-            .solution()
-            .is_some_and(|solution| solution.status() == SolutionStatus::Optimal);
-        match best {
-            Some(best) if optimal => {
-                let solved = Solved::Least(best);
-                self.state = State::Over(solved.clone());
-                solved
-            }
-            best => {
-                self.state = State::Going(Box::new(outcome));
-                Solved::Going {
-                    best,
-                    bound: stats.best_bound,
-                }
-            }
+        let solution = outcome.solution();
+        let found = solution.as_ref().map(|solution| chosen(solution));
+        if let Some(least) = found.clone()
+            && solution.is_some_and(|solution| solution.status() == SolutionStatus::Optimal)
+        {
+            return Solved::Least(least);
+        }
+        let better = |one: &Chosen, other: &Chosen| one.objective.total_cmp(&other.objective);
+        self.best = found.into_iter().chain(self.best.take()).min_by(better);
+        self.state = State::Going(Box::new(outcome));
+        Solved::Going {
+            best: self.best.clone(),
+            bound: stats.best_bound,
         }
     }
 
@@ -189,7 +202,7 @@ pub struct Answer {
 
 /// Solves a model to the end.
 pub fn solve(model: &Model) -> Answer {
-    const PIECE: u64 = 1_000;
+    const PIECE: u64 = UNAIDED;
     let mut solver = Solver::new(model);
     loop {
         let (objective, infeasible) = match solver.step(PIECE) {

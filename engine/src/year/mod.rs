@@ -13,11 +13,13 @@
 //! | [`values`] | the values of all foods, side by side |
 //! | [`recipes`] | recipes as sums take them |
 //! | [`services`] | averages and verdicts of one service |
+//! | [`watched`] | what the limits look at, after an edit |
 
 mod near;
 mod recipes;
 mod services;
 mod values;
+mod watched;
 
 pub use recipes::PlannedRecipe;
 pub use services::{BriefFinding, ServiceBrief};

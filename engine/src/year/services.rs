@@ -3,6 +3,7 @@
 use super::near::{CONVERTED, Near, POWERS, float};
 use super::recipes::Kitchen;
 use super::values::LANE;
+use super::watched::Watched;
 use crate::exact::{Digits, round_half_up};
 use crate::findings::{Known, Verdict, finding};
 use crate::foods::NutrientId;
@@ -58,6 +59,7 @@ pub(super) struct ServiceYear<'a> {
     /// Planned servings times totals per serving, by lane.
     sums: Vec<[f64; LANE]>,
     lost: Vec<u16>,
+    watched: Watched,
     is_averaged: bool,
     averages: Vec<i64>,
     missing: Vec<bool>,
@@ -101,6 +103,7 @@ impl<'a> ServiceYear<'a> {
             limits: Vec::new(),
             sums: vec![[0.0; LANE]; kitchen.values.lanes()],
             lost: vec![0; kitchen.values.lanes()],
+            watched: Watched::new(std::iter::empty(), 0),
             is_averaged: false,
             averages: vec![0; kitchen.values.columns()],
             missing: vec![false; kitchen.values.columns()],
@@ -128,8 +131,10 @@ impl<'a> ServiceYear<'a> {
             let rules = reference.specifications.in_force(&made.service, *first);
             made.limits = rules.map(|rule| Limit::new(kitchen, rule)).collect();
         }
-        for at in 0..made.choices.len() {
-            let recipe = made.choices[at].recipe;
+        let energy = kitchen.values.column(NutrientId::ENERGY);
+        let limited = made.limits.iter().filter_map(|limit| limit.column);
+        made.watched = Watched::new(limited.chain(energy), made.choices.len());
+        for recipe in made.recipes() {
             made.forget(kitchen, recipe);
         }
         Ok(made)
@@ -147,9 +152,11 @@ impl<'a> ServiceYear<'a> {
     pub fn forget(&mut self, kitchen: &Kitchen, recipe: usize) {
         self.is_averaged = false;
         self.negative |= kitchen.is_negative(recipe);
-        for choice in &mut self.choices {
+        for (at, choice) in self.choices.iter_mut().enumerate() {
             if choice.recipe == recipe {
                 choice.batches = choice.planned / kitchen.servings(recipe);
+                let totals = kitchen.totals(recipe);
+                self.watched.note(at, choice.batches, totals);
             }
         }
         for at in 0..self.limits.len() {
@@ -179,6 +186,10 @@ impl<'a> ServiceYear<'a> {
 
     /// Averages every nutrient.
     pub fn average(&mut self, reference: &Reference, kitchen: &Kitchen) {
+        for (at, choice) in self.choices.iter().enumerate() {
+            let totals = kitchen.totals(choice.recipe);
+            self.watched.note(at, choice.batches, totals);
+        }
         for lane in 0..self.sums.len() {
             let (mut sum, mut lost) = ([0.0; LANE], 0);
             for choice in &self.choices {
@@ -220,23 +231,21 @@ impl<'a> ServiceYear<'a> {
     /// The average of a column, and whether it is complete.
     fn figure(&self, kitchen: &Kitchen, column: usize) -> Figure {
         let (lane, place) = (column / LANE, column % LANE);
-        let (mut sum, mut lost) = (0.0, 0);
-        if self.is_averaged {
-            (sum, lost) = (self.sums[lane][place], self.lost[lane]);
-        } else {
-            for choice in &self.choices {
-                let (totals, missing) = kitchen.totals(choice.recipe);
-                sum += choice.batches * totals[lane][place];
-                lost |= missing[lane];
-            }
-        }
+        let averaged = || {
+            let lost = self.lost[lane] >> place & 1 == 1;
+            (self.sums[lane][place], lost)
+        };
+        let (sum, is_lost) = match self.watched.sum(column) {
+            Some(found) if !self.is_averaged => found,
+            _ => averaged(),
+        };
         // Batches: two conversions and a quotient, then a product; meals: a
         // conversion, the power of ten, a product, a quotient.
         let roundings = kitchen.roundings() + self.choices.len() + 4 * CONVERTED + 4;
         let (_, places) = kitchen.values.nutrient(column);
         Figure {
             value: Near::after(sum / (self.meals * POWERS[places as usize + 2]), roundings),
-            is_complete: lost >> place & 1 == 0,
+            is_complete: !is_lost,
         }
     }
 
