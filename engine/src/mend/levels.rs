@@ -36,10 +36,11 @@ const WHOLE: f64 = 1e-6;
 pub(super) struct Levels {
     model: Model,
     simplified: Simplified,
-    /// How many changes are chosen …
-    level: f64,
-    /// … and how many could be at most.
-    last: f64,
+    /// How many changes are chosen; nothing while it is asked which changes no
+    /// plan has, however many they are …
+    level: Option<f64>,
+    /// … and how many could be, at least and at most.
+    range: (f64, f64),
     /// What of `simplified` is left at this level.
     left_out: Vec<bool>,
     best: Option<Chosen>,
@@ -93,13 +94,14 @@ impl Levels {
     /// A search from the fewest changes that there can be; nothing where that
     /// number cannot be said. `best` is a plan in hand.
     pub fn new(model: &Model, simplified: &Simplified, best: Option<Chosen>) -> Option<Self> {
-        let (level, last) = range_of_chosen(model, simplified)?;
+        let range = range_of_chosen(model, simplified)?;
         Some(Self {
             left_out: simplified.left_out.clone(),
             model: model.clone(),
             simplified: simplified.clone(),
-            level,
-            last,
+            // With a plan in hand it is likely that there are more: no use to ask.
+            level: best.is_some().then_some(range.0),
+            range,
             best,
             stage: Stage::Narrowing,
             nodes: 0,
@@ -117,14 +119,14 @@ impl Levels {
         self.stage = match stage {
             Stage::Narrowing => self.narrow(),
             Stage::Trying(trying) => self.try_alone(trying),
-            Stage::Branching(branching) => self.branch(branching, nodes),
+            Stage::Branching(branching) => self.branch(*branching, nodes),
             over @ Stage::Over(_) => over,
         };
         match &self.stage {
             Stage::Over(solved) => solved.clone(),
             _ => Solved::Going {
                 best: self.best.clone(),
-                bound: Some(self.level * self.cheapest()),
+                bound: Some(self.level.unwrap_or(self.range.0) * self.cheapest()),
             },
         }
     }
@@ -143,7 +145,9 @@ impl Levels {
             ..self.simplified.clone()
         };
         let mut posed = pose(&self.model, &narrowed, ask)?;
-        posed.choose(&self.model, self.level);
+        if let Some(level) = self.level {
+            posed.choose(&self.model, level);
+        }
         if let Some(best) = &self.best {
             posed.cost_at_most(&self.model, best.objective - HALF_STEP);
         }
@@ -152,17 +156,21 @@ impl Levels {
 
     /// Solves the level in fractions.
     fn narrow(&mut self) -> Stage {
-        let Some(posed) = self.pose(Ask::Part) else {
-            return self.next_level();
-        };
-        match posed.problem.solve() {
-            Ok(SolveOutcome::Solution(base)) => Stage::Trying(Box::new(Trying {
-                base,
-                variables: posed.variables,
-                at: 0,
-                dropped: 0,
-            })),
-            Err(Error::Infeasible) => self.next_level(),
+        let posed = self.pose(Ask::Part);
+        let solved = posed.map(|posed| (posed.problem.solve(), posed.variables));
+        match solved {
+            Some((Ok(SolveOutcome::Solution(base)), variables)) => {
+                Stage::Trying(Box::new(Trying {
+                    base,
+                    variables,
+                    at: 0,
+                    dropped: 0,
+                }))
+            }
+            None | Some((Err(Error::Infeasible), _)) if self.level.is_none() => {
+                Stage::Over(Solved::None)
+            }
+            None | Some((Err(Error::Infeasible), _)) => self.next_level(),
             _ => Stage::Over(Solved::GaveUp),
         }
     }
@@ -215,6 +223,16 @@ impl Levels {
         if trying.dropped * WORTH_AGAIN > left {
             return Stage::Narrowing;
         }
+        if self.level.is_none() {
+            self.simplified.left_out.clone_from(&self.left_out);
+            return match range_of_chosen(&self.model, &self.simplified) {
+                Some(range) => {
+                    self.range = range;
+                    self.next_level()
+                }
+                None => Stage::Over(Solved::GaveUp),
+            };
+        }
         let ask = match self.best {
             None => Ask::WholeAny,
             Some(_) => Ask::Whole,
@@ -231,14 +249,14 @@ impl Levels {
         }
     }
 
-    fn branch(&mut self, branching: Box<Branching>, nodes: u64) -> Stage {
+    fn branch(&mut self, branching: Branching, nodes: u64) -> Stage {
         let Branching {
             ask,
             variables,
             work,
             nodes: before,
             mut has_improved,
-        } = *branching;
+        } = branching;
         let answer = match work {
             Work::Fresh(problem) => {
                 let mut options = SolveOptions::default();
@@ -281,14 +299,105 @@ impl Levels {
 
     /// Nothing at this level is better than the plan in hand.
     fn next_level(&mut self) -> Stage {
-        self.level += 1.0;
+        let (first, last) = self.range;
+        let level = self.level.map_or(first, |level| level + 1.0);
+        self.level = Some(level);
         self.left_out.clone_from(&self.simplified.left_out);
-        let cheapest = self.level * self.cheapest();
         match &self.best {
-            Some(best) if best.objective <= cheapest => Stage::Over(Solved::Least(best.clone())),
-            Some(best) if self.level > self.last => Stage::Over(Solved::Least(best.clone())),
-            None if self.level > self.last => Stage::Over(Solved::None),
+            Some(best) if best.objective <= level * self.cheapest() || level > last => {
+                Stage::Over(Solved::Least(best.clone()))
+            }
+            None if level > last => Stage::Over(Solved::None),
             _ => Stage::Narrowing,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::model::{Column, Sum};
+    use super::super::simplify::simplify;
+    use super::*;
+    use proptest::prelude::*;
+
+    const COLUMNS: usize = 9;
+
+    /// Changes that cost nearly one, demands, and changes that exclude each other, by bits.
+    fn model(costs: &[u8], demands: &[(Vec<i8>, i8)], exclusions: &[u16]) -> Model {
+        let column = |cost: &u8| Column {
+            name: String::new(),
+            cost: 1.0 + f64::from(*cost) / 4096.0,
+            lower: 0.0,
+            upper: Some(1.0),
+            integer: true,
+        };
+        let mut model = Model {
+            columns: costs.iter().map(column).collect(),
+            rows: Vec::new(),
+        };
+        let sum = |coefficients: &mut dyn Iterator<Item = f64>| {
+            let mut sum = Sum::default();
+            for (column, coefficient) in coefficients.enumerate() {
+                sum.add(column, coefficient);
+            }
+            sum
+        };
+        for (coefficients, least) in demands {
+            let mut numbers = coefficients.iter().map(|number| f64::from(*number));
+            let least = f64::from(*least);
+            model.at_least(String::new(), Vec::new(), sum(&mut numbers), least);
+        }
+        for group in exclusions {
+            let mut bits = (0..COLUMNS).map(|at| f64::from(group >> at & 1));
+            model.at_most(String::new(), Vec::new(), sum(&mut bits), 1.0);
+        }
+        model
+    }
+
+    /// The least cost of all choices that keep every row.
+    fn least(model: &Model) -> Option<f64> {
+        let chosen = |bits: u32, at: usize| f64::from(bits >> at & 1);
+        let keeps = |bits: u32| {
+            model.rows.iter().all(|row| {
+                let terms = row.terms.iter();
+                let sum: f64 = terms.map(|(at, by)| chosen(bits, *at) * by).sum();
+                row.lower.is_none_or(|lower| sum >= lower)
+                    && row.upper.is_none_or(|upper| sum <= upper)
+            })
+        };
+        let cost = |bits: u32| -> f64 {
+            let columns = model.columns.iter().enumerate();
+            columns
+                .map(|(at, column)| column.cost * chosen(bits, at))
+                .sum()
+        };
+        let choices = (0..1 << COLUMNS).filter(|bits| keeps(*bits));
+        choices.map(cost).min_by(f64::total_cmp)
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(100))]
+
+        /// The same as trying every set of changes, in pieces of one node.
+        #[test]
+        fn the_least_is_that_of_all_sets(
+            costs in prop::collection::vec(4_u8..80, COLUMNS),
+            demands in prop::collection::vec(
+                (prop::collection::vec(-2_i8..4, COLUMNS), 1_i8..8), 1..4),
+            exclusions in prop::collection::vec(any::<u16>(), 0..4),
+        ) {
+            let model = model(&costs, &demands, &exclusions);
+            let expected = least(&model);
+            let found = Levels::new(&model, &simplify(&model), None).map(|mut levels| loop {
+                match levels.step(1) {
+                    Solved::Going { .. } => {}
+                    Solved::Least(chosen) => break Some(chosen.objective),
+                    Solved::None => break None,
+                    Solved::GaveUp => panic!("gave up"),
+                }
+            });
+            // Without a number of changes in fractions there are no fractions, and no plan.
+            prop_assert_eq!(found.flatten(), expected);
         }
     }
 }
