@@ -1,11 +1,12 @@
 //! The week: its findings, what a change of the plan does to them, and a week planned from nothing.
 
 use crate::reckon::{CALORIES, Planned, SODIUM, per_meal};
-use crate::visit::{Visit, journey};
+use crate::visit::{Paper, Visit, journey};
 use engine::units::Servings;
 use gramwright_tests::demo;
 use gramwright_tests::sql::PeerLine;
 use std::collections::BTreeMap;
+use thirtyfour::cdp::domains::emulation::{MediaType, SetEmulatedMedia};
 use thirtyfour::prelude::*;
 
 /// The week of the demo's lunches.
@@ -231,4 +232,73 @@ async fn see_averages(visit: &Visit) -> WebDriverResult<()> {
     assert_eq!(figures[1], figures[0]);
     assert_eq!(figures[3], format!("{} mg", average(SODIUM)));
     Ok(())
+}
+
+/// Of each drawing: whether it and its table are shown, and whether a line of its hatching is drawn.
+const DRAWN: &str = r#"
+return Array.from(document.querySelectorAll("[data-test=chart]"), (chart) =>
+  [":scope > svg", "[data-test=chart-table] td"].every((part) =>
+    chart.querySelector(part).checkVisibility({ contentVisibilityAuto: true })) &&
+  getComputedStyle(chart.querySelector("pattern:nth-child(2) .hatch-line")).stroke !== "none");
+"#;
+
+/// Titles of the drawings of the demo's lunches, and the last words that stand with each.
+const DRAWINGS: [(&str, &str); 4] = [
+    (
+        "Sodium, Na in the average meal of each day: Lunch for 9-12",
+        "not for a day.",
+    ),
+    (
+        "The week against its ranges: Lunch for 9-12",
+        "lie in their range.",
+    ),
+    (
+        "Sodium, Na in the average meal of each day: Lunch for K-5",
+        "not for a day.",
+    ),
+    (
+        "The week against its ranges: Lunch for K-5",
+        "lie in their range.",
+    ),
+];
+
+#[test]
+fn the_printed_week_has_its_drawings() {
+    journey("week-drawn", async |visit| {
+        visit.open(&format!("#/week/{LUNCHES}")).await?;
+        visit
+            .see(
+                "[data-test=chart] .chart-title",
+                &DRAWINGS.map(|drawing| drawing.0),
+            )
+            .await?;
+        let on_paper = SetEmulatedMedia {
+            media: Some(MediaType::Print),
+            features: None,
+        };
+        visit.browser.cdp().send(on_paper).await?;
+        let drawn: Vec<bool> = visit.ask(DRAWN, "").await?;
+        assert_eq!(drawn, [true; DRAWINGS.len()]);
+        let field = "return document.querySelector(arguments[0]).checkVisibility();";
+        let field: bool = visit.ask(field, ".drawings select").await?;
+        assert!(!field, "no field on paper");
+        for paper in [Paper::Letter, Paper::A4] {
+            let pdf = visit.print(paper).await?;
+            let pages = pdf.pages();
+            assert!(pages.iter().all(|page| paper.has_size(*page)), "{pages:?}");
+            assert!((3..=9).contains(&pages.len()), "{} pages", pages.len());
+            let texts = pdf.page_texts();
+            for (title, last) in DRAWINGS {
+                let page = texts
+                    .iter()
+                    .find_map(|text| Some(text.split_once(title)?.1));
+                let below = page.unwrap_or_else(|| panic!("{paper:?}: “{title}” in {texts:#?}"));
+                assert!(
+                    below.contains(last),
+                    "{paper:?}: “{title}” is split: {below}"
+                );
+            }
+        }
+        Ok(())
+    });
 }

@@ -8,8 +8,8 @@ use engine::foods::{FoodId, NutrientId};
 use engine::recipe::Recipe;
 use engine::reference::RecipeStudy;
 use engine::swaps::{
-    Aim, AmountBy, Change, CreditDemand, EnergyBand, Goals, Proposal, Proposals, SwapOptions,
-    SwapProblem, apply, per_average_meal,
+    Aim, AmountBy, Change, CreditDemand, EnergyBand, Goals, Proposal, Proposals, Reach,
+    SwapOptions, SwapProblem, apply,
 };
 use engine::units::Kilocalories;
 use gramwright_tests::demo;
@@ -295,12 +295,6 @@ fn a_swap_moves_the_average_meal() {
     let book = demo::book();
     let reference = reference().clone().with_own_foods(&book.own_foods).unwrap();
     let week = &book.weeks[0];
-    let names: Vec<_> = book
-        .recipes
-        .iter()
-        .map(|recipe| recipe.id.clone())
-        .collect();
-    let studies = reference.study_recipes(&book, &names);
     let served = |id| {
         let choices = week
             .days
@@ -315,7 +309,12 @@ fn a_swap_moves_the_average_meal() {
         .lines
         .push(line("1000 g salt", Some(FoodId::Sr28(2047))));
     let shown = [NutrientId::SODIUM, NutrientId::ENERGY];
-    let moved = per_average_meal(&reference, &book, week, &studies, &changed, &shown).unwrap();
+    let reach = Reach::new(&reference, &book, &changed.id, |one| {
+        reference.study_recipe(&book, one)
+    });
+    let weeks = reach.with(&changed, &shown);
+    let moved = weeks.into_iter().find(|moved| moved.week == week.id);
+    let moved = moved.expect("a week that serves it").services.unwrap();
     assert!(!moved.is_empty());
     for service in moved {
         let salt = service.nutrients[0].change.exact().expect("salt is known");

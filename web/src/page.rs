@@ -130,6 +130,15 @@ pub fn focus(id: &str) {
     }
 }
 
+/// Lets a link lead to a part of the same view: the address, which names the
+/// view, stays.
+pub fn leads_to(id: &'static str) -> Callback<MouseEvent> {
+    Callback::from(move |event: MouseEvent| {
+        event.prevent_default();
+        focus(id);
+    })
+}
+
 /// Moves the keyboard to a field and marks its text, to be written over.
 pub fn focus_and_mark(id: &str) {
     use wasm_bindgen::JsCast;

@@ -6,7 +6,7 @@
 //! | rank | [`rank`], [`gain`] | orders them by how well they fit and what the goals gain |
 //! | write | [`naming`], [`line_text`], [`bench`] | writes the new line in the amount that the part asks for |
 //! | judge | [`judge`], [`measure`] | studies the changed recipe and keeps what must be kept |
-//! | tell | [`proposal`], [`reason`] | exact differences, and reasons that read as words |
+//! | tell | [`proposal`], [`reason`], [`week`], [`verdicts`] | exact differences, reasons that read as words, and what becomes of the weeks |
 //!
 //! Ranking uses binary floats and whole thousandths; whatever is shown comes
 //! from a study of the changed recipe. A proposal is one to try and to taste:
@@ -27,6 +27,7 @@ mod propose;
 mod rank;
 mod reason;
 mod share;
+mod verdicts;
 mod week;
 mod words;
 
@@ -40,7 +41,8 @@ pub use proposal::{
 pub use propose::{propose, rank};
 pub use reason::Reason;
 pub(crate) use share::{line_in_share, serving_in_share};
-pub use week::{Reach, ServiceChange, WeekChange, per_average_meal};
+pub use verdicts::VerdictChange;
+pub use week::{Reach, ServiceChange, WeekChange};
 
 use crate::book::Shelf;
 use crate::recipe::Recipe;

@@ -1,9 +1,12 @@
-//! What a change of a recipe does to the average meals of a week.
+//! What a change of a recipe does to the average meals of a week, and to the
+//! verdicts on it.
 
 use super::measure::{ChangeBounds, change};
 use super::proposal::NutrientChange;
+use super::verdicts::{VerdictChange, verdict_changes};
 use crate::book::Book;
 use crate::foods::NutrientId;
+use crate::mend::{Standing, standings};
 use crate::recipe::{Recipe, RecipeId, WeighedLine};
 use crate::reference::{RecipeStudy, Reference, uses};
 use crate::week::{NutrientAverage, ServedRecipe, Service, Week, WeekError, WeekId, average};
@@ -21,8 +24,7 @@ pub struct ServiceChange {
 }
 
 impl ServiceChange {
-    /// The same change the other way round.
-    pub fn reversed(self) -> Self {
+    fn reversed(self) -> Self {
         let back = |row: NutrientChange| NutrientChange {
             nutrient: row.nutrient,
             before: row.after,
@@ -45,6 +47,35 @@ pub struct WeekChange {
     pub title: String,
     /// The services that are reached, or why that cannot be said.
     pub services: Result<Vec<ServiceChange>, WeekError>,
+    /// The requirements on these services whose verdict becomes another one,
+    /// and those that stay missed.
+    pub verdicts: Vec<VerdictChange>,
+}
+
+impl WeekChange {
+    /// The same change the other way round.
+    pub fn reversed(self) -> Self {
+        let services = self.services.map(|services| {
+            let services = services.into_iter();
+            services.map(ServiceChange::reversed).collect()
+        });
+        let verdicts = self.verdicts.into_iter();
+        Self {
+            services,
+            verdicts: verdicts.map(VerdictChange::reversed).collect(),
+            ..self
+        }
+    }
+}
+
+/// A week that a recipe reaches, as it stands.
+#[derive(Debug)]
+struct Reached<'a, S> {
+    week: &'a Week,
+    /// Of all that it serves.
+    studies: Vec<(RecipeId, S)>,
+    /// Nothing where the week cannot be studied.
+    standings: Vec<Standing>,
 }
 
 /// The weeks that a recipe reaches, by itself or within other recipes, with
@@ -52,63 +83,93 @@ pub struct WeekChange {
 /// recipe can be tried.
 #[derive(Debug)]
 pub struct Reach<'a, S> {
+    reference: &'a Reference,
     book: &'a Book,
-    weeks: Vec<(&'a Week, Vec<(RecipeId, S)>)>,
+    weeks: Vec<Reached<'a, S>>,
 }
 
 impl<'a, S: Borrow<RecipeStudy>> Reach<'a, S> {
     /// Finds the weeks; `study` studies a recipe of the book as it stands.
-    pub fn new(book: &'a Book, id: &RecipeId, mut study: impl FnMut(&'a Recipe) -> S) -> Self {
+    pub fn new(
+        reference: &'a Reference,
+        book: &'a Book,
+        id: &RecipeId,
+        mut study: impl FnMut(&'a Recipe) -> S,
+    ) -> Self {
         let weeks = uses(book, id).weeks;
         let weeks = weeks.iter().filter_map(|week| book.week(week));
-        let mut studied = |week: &'a Week| {
+        let mut reached = |week: &'a Week| {
             let recipes = week.recipes().into_iter();
             let recipes = recipes.filter_map(|name| Some((book.recipe(&name)?, name)));
-            let studies = recipes.map(|(recipe, name)| (name, study(recipe)));
-            (week, studies.collect())
+            let studies: Vec<(RecipeId, S)> = recipes
+                .map(|(recipe, name)| (name, study(recipe)))
+                .collect();
+            Reached {
+                standings: stands(reference, week, &studies),
+                week,
+                studies,
+            }
         };
         Self {
+            reference,
             book,
-            weeks: weeks.map(&mut studied).collect(),
+            weeks: weeks.map(&mut reached).collect(),
         }
     }
 
     /// What these weeks would be with `changed` in place of the recipe of its
     /// name.
-    pub fn with(
-        &self,
-        reference: &Reference,
-        changed: &Recipe,
-        nutrients: &[NutrientId],
-    ) -> Vec<WeekChange> {
-        let change = |(week, studies): &(&Week, Vec<(RecipeId, S)>)| WeekChange {
-            week: week.id.clone(),
-            title: week.title.clone(),
-            services: per_average_meal(reference, self.book, week, studies, changed, nutrients),
+    pub fn with(&self, changed: &Recipe, nutrients: &[NutrientId]) -> Vec<WeekChange> {
+        let change = |reached: &Reached<'a, S>| {
+            let Reached { week, studies, .. } = reached;
+            let after = studies_with(self.reference, self.book, studies, changed);
+            let services = per_average_meal(self.reference, week, studies, &after, nutrients);
+            let verdicts = services.as_ref().map_or_else(
+                |_| Vec::new(),
+                |services| {
+                    let is_reached = |service: &Service| {
+                        services.iter().any(|change| change.service == *service)
+                    };
+                    let after = stands(self.reference, week, &after);
+                    verdict_changes(&reached.standings, &after, is_reached)
+                },
+            );
+            WeekChange {
+                week: week.id.clone(),
+                title: week.title.clone(),
+                services,
+                verdicts,
+            }
         };
         self.weeks.iter().map(change).collect()
     }
 }
 
-/// What the average meals of a week would be with `changed` in place of the
-/// recipe of its name. `studies` are those of the week's recipes as they
-/// stand; recipes that name others are studied again, for they may name this
-/// one. Services that the change does not reach are left out.
+/// How a week stands with these studies; nothing where it cannot be studied.
+fn stands<S: Borrow<RecipeStudy>>(
+    reference: &Reference,
+    week: &Week,
+    studies: &[(RecipeId, S)],
+) -> Vec<Standing> {
+    let study = reference.study_week_with(week, studies);
+    study.as_ref().map(standings).unwrap_or_default()
+}
+
+/// What the average meals of a week become with other studies of its recipes,
+/// in the order of the first. Services that the change does not reach are left
+/// out.
 ///
 /// # Errors
 /// When a choice names a recipe that is missing or cannot be analysed, or
 /// planned numbers make no sense.
-pub fn per_average_meal<S: Borrow<RecipeStudy>>(
+fn per_average_meal<S: Borrow<RecipeStudy>>(
     reference: &Reference,
-    book: &Book,
     week: &Week,
     studies: &[(RecipeId, S)],
-    changed: &Recipe,
+    after: &[(RecipeId, Cow<'_, RecipeStudy>)],
     nutrients: &[NutrientId],
 ) -> Result<Vec<ServiceChange>, WeekError> {
-    let after = studies_with(reference, book, studies, changed);
     let moved = |id: &RecipeId, nutrient| {
-        // The second list has the names of the first, in its order.
         let at = studies.iter().position(|(name, _)| name == id)?;
         let (was, is) = (studies[at].1.borrow(), &*after[at].1);
         Some(per_serving(reference, was, is, nutrient))
@@ -116,7 +177,7 @@ pub fn per_average_meal<S: Borrow<RecipeStudy>>(
     let mut changes = Vec::new();
     for service in week.services() {
         let was = average(week, &service, &served(studies), nutrients)?;
-        let is = average(week, &service, &served(&after), nutrients)?;
+        let is = average(week, &service, &served(after), nutrients)?;
         if was == is {
             continue;
         }
@@ -145,7 +206,8 @@ pub fn per_average_meal<S: Borrow<RecipeStudy>>(
 }
 
 /// The studies with another form of one recipe; those that nothing changes are
-/// taken over.
+/// taken over. Recipes that name others are studied again, for they may name
+/// this one.
 fn studies_with<'s, S: Borrow<RecipeStudy>>(
     reference: &Reference,
     book: &Book,

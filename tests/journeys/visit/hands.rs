@@ -144,7 +144,9 @@ impl Visit {
     /// # Panics
     /// When the page can be scrolled sideways.
     pub async fn see_no_sideways_scrolling(&self) -> WebDriverResult<()> {
-        let script = "return document.documentElement.scrollWidth - window.innerWidth;";
+        // A phone's window widens with what is too wide for it; the root element does not.
+        let script =
+            "const root = document.documentElement; return root.scrollWidth - root.clientWidth;";
         let over: i64 = self.ask(script, "").await?;
         assert!(over <= 0, "{over} pixels beyond the screen");
         Ok(())

@@ -1,4 +1,4 @@
-# Moving and copying what a week plans, and its drawings.
+# Moving and copying what a week plans, its drawings, and the ways to a remedy.
 
 plan-up = Up
 plan-down = Down
@@ -35,4 +35,5 @@ plan-fills-summary = The week’s average meal has { $average }. Most is served 
 plan-ranges = The week against its ranges: { $service }
 plan-ranges-summary = { $within } of { $all } figures of the week’s average meal lie in their range.
 plan-dish-of = { $part }: { $dish }
+plan-to-mend = Find what would mend this
 plan-swap-line = What else could go for “{ $line }”

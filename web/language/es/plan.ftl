@@ -1,4 +1,4 @@
-# Mover y copiar lo que planifica una semana, y sus dibujos.
+# Mover y copiar lo que planifica una semana, sus dibujos y los caminos a un remedio.
 
 plan-up = Arriba
 plan-down = Abajo
@@ -35,4 +35,5 @@ plan-fills-summary = La comida promedio de la semana tiene { $average }. Lo más
 plan-ranges = La semana frente a sus intervalos: { $service }
 plan-ranges-summary = { $within } de { $all } cifras de la comida promedio de la semana están en su intervalo.
 plan-dish-of = { $part }: { $dish }
+plan-to-mend = Buscar qué arreglaría esto
 plan-swap-line = Qué más podría ir en lugar de «{ $line }»

@@ -5,10 +5,9 @@ use super::error::{ApiError, ErrorKind};
 use super::forms::AmountForm;
 use engine::book::Book;
 use engine::recipe::{Recipe, RecipeLine};
-use engine::reference::Reference;
 use engine::swaps::{
     Change, ChangeBounds, CreditChange, Goals, LeftOut, NutrientChange, Place, Proposal, Reach,
-    ServiceChange, SwapIndex, SwapOptions, SwapProblem, WeekChange, apply, propose,
+    ServiceChange, SwapIndex, SwapOptions, SwapProblem, VerdictChange, WeekChange, apply, propose,
 };
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -74,6 +73,7 @@ struct WeekChangeForm {
     week: engine::week::WeekId,
     title: String,
     services: Vec<ServiceChangeForm>,
+    verdicts: Vec<VerdictChange>,
     problem: Option<String>,
 }
 
@@ -87,6 +87,7 @@ impl From<WeekChange> for WeekChangeForm {
             week: week.week,
             title: week.title,
             services: services.into_iter().map(Into::into).collect(),
+            verdicts: week.verdicts,
             problem,
         }
     }
@@ -150,10 +151,12 @@ impl Engine {
             limit,
         );
         let found = found.map_err(no_swaps)?;
-        let reach = Reach::new(&book, &recipe.id, |one| reference.study_recipe(&book, one));
+        let reach = Reach::new(&reference, &book, &recipe.id, |one| {
+            reference.study_recipe(&book, one)
+        });
         let in_full = |proposal| {
             let changed = apply(&recipe, request.line, proposal);
-            form(&reference, proposal, &reach, &changed)
+            form(proposal, &reach, &changed)
         };
         to_js(&ProposalsForm {
             foods: found.foods.iter().map(in_full).collect(),
@@ -186,14 +189,13 @@ fn with(mut book: Book, recipe: &Recipe) -> Book {
 }
 
 fn form<'a>(
-    reference: &Reference,
     proposal: &'a Proposal,
     reach: &Reach<'_, engine::reference::RecipeStudy>,
     changed: &Recipe,
 ) -> ProposalForm<'a> {
     let effect = &proposal.effect;
     let nutrients: Vec<_> = effect.nutrients.iter().map(|row| row.nutrient).collect();
-    let weeks = reach.with(reference, changed, &nutrients);
+    let weeks = reach.with(changed, &nutrients);
     ProposalForm {
         change: &proposal.change,
         lines: &proposal.lines,

@@ -390,6 +390,15 @@ export interface SwapProposal {
     week: string;
     title: string;
     services: { meal: string; group: string; nutrients: SwapNutrient[] }[];
+    /**
+     * Requirements whose verdict becomes another one, and those that stay missed; null where
+     * nothing is required.
+     */
+    verdicts: {
+      requirement: MendStanding["requirement"];
+      before: MendStanding["verdict"] | null;
+      after: MendStanding["verdict"] | null;
+    }[];
     problem: string | null;
   }[];
 }

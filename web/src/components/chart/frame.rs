@@ -30,6 +30,8 @@ impl Frame<'_> {
         let (title, desc) = (format!("{}-title", self.id), format!("{}-desc", self.id));
         html! {
             <figure class="chart" data-test="chart" id={self.id}>
+                // The drawing is called so for readers already.
+                <p class="chart-title" aria-hidden="true">{ self.title }</p>
                 <svg role="img" width="100%" height={self.height.to_string()} focusable="false"
                     aria-labelledby={title.clone()} aria-describedby={desc.clone()}>
                     <title id={title}>{ self.title }</title>

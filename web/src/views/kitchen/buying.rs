@@ -144,7 +144,7 @@ pub fn money(sum: &PartialSum) -> String {
 
 fn table(page: &Page, list: &PurchaseList) -> Html {
     html! {
-        <table class="plain-table sheet-table" data-test="purchase-list">
+        <table class="plain-table sheet-table purchase-list" data-test="purchase-list">
             <thead><tr>
                 <th scope="col">{ words::FOOD }</th>
                 <th scope="col" class="number">{ words::EDIBLE }</th>
@@ -155,8 +155,8 @@ fn table(page: &Page, list: &PurchaseList) -> Html {
             </tr></thead>
             <tbody>{ for list.rows.iter().map(|row| food_row(page, row)) }</tbody>
             <tfoot><tr>
-                <th scope="row" colspan="5">{ words::TOTAL }</th>
-                <td class="number" data-test="total-cost">{ money(&list.total) }</td>
+                <th scope="row" colspan="3">{ words::TOTAL }</th>
+                <td class="number" colspan="3" data-test="total-cost">{ money(&list.total) }</td>
             </tr></tfoot>
         </table>
     }

@@ -8,6 +8,8 @@ mod plan;
 mod said;
 mod words;
 
+pub use said::{limit as required_limit, requirement as required};
+
 use crate::page::{Page, focus, use_page};
 use crate::worker::{LongWork, News};
 use engine::mend::{Ask, Lock, Outcome, Progress, Ways, WeekChange};

@@ -1,7 +1,7 @@
 //! Each requirement: figure, limit, verdict, what carries it, where it stands.
 
 use super::places::day_way;
-use super::remedy::swap_way;
+use super::remedy::{mend_way, swap_way};
 use super::requirement::{Asked, Carried, CarriedBy, Requirement, requirements, shown};
 use super::words;
 use crate::components::{Bar, Help, StandingNote, Topic, VerdictMark};
@@ -132,6 +132,7 @@ fn FindingRow(props: &FindingRowProps) -> Html {
                     { " " }<StandingNote status={requirement.status.clone()} />
                 </dd></div>
             </dl>
+            { mend_way(requirement) }
             <Carriers ..props.clone() />
         </li>
     }

@@ -100,10 +100,11 @@ pub fn WeekView(props: &WeekViewProps) -> Html {
                 </div>
             </div>
             <FindingsView week={week.clone()} study={study.clone()} />
+            // On paper the drawings stand below the plan.
+            <sheet::WeekSheet week={week.clone()} />
             <Drawings week={week.clone()} {study} />
             <crate::views::mend::MendView week={week.clone()} />
             <readings::Readings />
-            <sheet::WeekSheet week={week.clone()} />
         </div>
         </Mover>
     }

@@ -1,4 +1,5 @@
-//! Words of moving and copying what a week plans, and of its drawings.
+//! Words of moving and copying what a week plans, of its drawings, and of the
+//! ways to a remedy.
 
 use crate::language::{Say, say};
 use engine::week::Date;
@@ -13,6 +14,7 @@ pub const TO_KITCHEN: Say = Say("plan-to-kitchen");
 pub const TO_MONTH: Say = Say("plan-to-month");
 pub const DRAWINGS: Say = Say("plan-drawings");
 pub const NUTRIENT: Say = Say("plan-nutrient");
+pub const TO_MEND: Say = Say("plan-to-mend");
 
 /// Moves a named thing.
 pub fn move_it(name: &str) -> String {

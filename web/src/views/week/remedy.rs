@@ -1,14 +1,28 @@
-//! From a missed figure to a remedy: the line of a dish that brings most of
-//! it, and what else could go there.
+//! From a missed figure to a remedy: what would mend the week, or the line of a
+//! dish that brings most of it, and what else could go there.
 
 use super::moving_words as words;
 use super::requirement::{Carried, Requirement};
-use crate::page::Page;
+use crate::page::{Page, leads_to};
 use crate::route::Route;
 use engine::analysis::contributions;
 use engine::findings::Verdict;
 use engine::recipe::RecipeId;
 use yew::prelude::*;
+
+/// The way to what would mend the week; nothing where the requirement is kept
+/// or unknown.
+pub fn mend_way(requirement: &Requirement) -> Html {
+    if requirement.verdict != Verdict::Missed {
+        return Html::default();
+    }
+    html! {
+        <a class="remedy" data-test="to-mend" href="#mend" onclick={leads_to("mend")}>
+            { words::TO_MEND }
+            <span class="for-readers">{ ": " }{ &requirement.what }</span>
+        </a>
+    }
+}
 
 /// The way to the swaps of the heaviest line; nothing where the requirement is
 /// kept, or asks for more of something.

@@ -5,7 +5,7 @@ use super::requirement::{Requirement, requirements};
 use super::words;
 use crate::components::VerdictMark;
 use crate::named;
-use crate::page::use_page;
+use crate::page::{leads_to, use_page};
 use crate::tables::StudiedWeek;
 use engine::findings::Verdict;
 use engine::reference::ServiceStudy;
@@ -35,17 +35,13 @@ pub fn Strip(props: &StripProps) -> Html {
             };
         }
     };
-    let to_findings = Callback::from(|event: MouseEvent| {
-        event.prevent_default();
-        crate::page::focus("findings");
-    });
     html! {
         <div class="strip" role="status" data-test="strip">
             { for study.services.iter().map(service) }
             if study.services.is_empty() {
                 <p>{ words::NO_MEALS }</p>
             } else {
-                <a href="#findings" onclick={to_findings}>{ words::TO_FINDINGS }</a>
+                <a href="#findings" onclick={leads_to("findings")}>{ words::TO_FINDINGS }</a>
             }
         </div>
     }

@@ -8,6 +8,7 @@ mod proposal;
 mod reasons;
 mod search;
 mod tried;
+mod verdicts;
 mod words;
 
 pub use entry::SwapWay;

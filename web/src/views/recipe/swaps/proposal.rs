@@ -2,6 +2,7 @@
 
 use super::moved::{in_weeks, moved};
 use super::search::Weeks;
+use super::verdicts::verdicts;
 use super::{reasons, words};
 use crate::language::of_table;
 use crate::page::{Page, use_page};
@@ -66,7 +67,7 @@ pub fn ProposalCard(props: &ProposalCardProps) -> Html {
                     </div>
                 }) }
                 if let Some(cost) = proposal.effect.cost {
-                    <div><dt>{ words::COST }</dt><dd>{ words::cost(cost) }</dd></div>
+                    <div><dt>{ words::COST }</dt><dd>{ words::cost_change(cost) }</dd></div>
                 }
             </dl>
             { weeks(&page, props) }
@@ -105,8 +106,11 @@ fn weeks(page: &Page, props: &ProposalCardProps) -> Html {
         return html! { <p class="note">{ words::NO_WEEKS }</p> };
     }
     html! {
-        <ul class="swap-weeks" aria-label={words::IN_WEEKS}>
-            { for lines.into_iter().map(|line| html! { <li data-test="week-move">{ line }</li> }) }
-        </ul>
+        <>
+            <ul class="swap-weeks" aria-label={words::IN_WEEKS}>
+                { for lines.into_iter().map(|line| html! { <li data-test="week-move">{ line }</li> }) }
+            </ul>
+            { verdicts(weeks) }
+        </>
     }
 }

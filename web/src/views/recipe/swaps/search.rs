@@ -209,7 +209,7 @@ async fn work_out_weeks(
         ..
     } = question;
     let book = contents.book();
-    let reach = Reach::new(&book, &recipe.id, |one| {
+    let reach = Reach::new(&tables.reference, &book, &recipe.id, |one| {
         let of_contents = contents.recipe(&one.id).cloned();
         let one = of_contents.unwrap_or_else(|| Rc::new(one.clone()));
         tables.study(&one, contents)
@@ -220,7 +220,7 @@ async fn work_out_weeks(
             return;
         };
         let changed = apply(recipe, *line, proposal);
-        let weeks = reach.with(&tables.reference, &changed, &WEEK_NUTRIENTS);
+        let weeks = reach.with(&changed, &WEEK_NUTRIENTS);
         let weeks = Rc::new(weeks);
         if !tell(&|search| search.weeks.push(Rc::clone(&weeks))) {
             return;

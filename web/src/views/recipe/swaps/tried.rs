@@ -4,6 +4,7 @@
 use super::moved::{WEEK_NUTRIENTS, WeekMoves};
 use super::proposal::title;
 use super::search::Weeks;
+use super::verdicts::verdicts;
 use super::words;
 use crate::page::use_page;
 use crate::views::recipe::versions::two::{Allergens, Credits, Figures, Side};
@@ -80,6 +81,7 @@ pub fn Tried(props: &TriedProps) -> Html {
                     <p class="note">{ words::NO_WEEKS }</p>
                 } else {
                     <WeekMoves weeks={weeks.clone()} />
+                    { verdicts(weeks) }
                 }
             } else {
                 <p class="note">{ words::WEEKS_COMING }</p>

@@ -40,6 +40,11 @@ pub const TAKE: Say = Say("swaps-take");
 pub const PUT_BACK: Say = Say("swaps-put-back");
 pub const WEEKS_COMING: Say = Say("swaps-weeks-coming");
 pub const NO_WEEKS: Say = Say("swaps-no-weeks");
+pub const VERDICTS: Say = Say("swaps-verdicts");
+pub const VERDICTS_STAY: Say = Say("swaps-verdicts-stay");
+pub const STAYS: Say = Say("swaps-verdict-stays");
+pub const BECOMES: Say = Say("swaps-verdict-becomes");
+pub const NOT_ASKED: Say = Say("swaps-verdict-not-asked");
 pub const WEEK_STAYS: Say = Say("swaps-week-stays");
 pub const SERVICE: Say = Say("swaps-service");
 pub const LEFT_OUT: Say = Say("swaps-left-out");
@@ -179,9 +184,24 @@ pub fn week_problem(week: &str, problem: &str) -> String {
     format!("{week}: {problem}")
 }
 
+/// A limit of a week.
+pub fn limit_of_week(week: &str, what: &str, limit: &str) -> String {
+    let arguments = [
+        ("week", week.into()),
+        ("what", what.into()),
+        ("limit", limit.into()),
+    ];
+    say("swaps-limit-of-week", &arguments)
+}
+
+/// The change of a serving's cost as a figure, in the office's money.
+pub fn cost_change(change: Decimal) -> String {
+    format::signed(change, Digits(4))
+}
+
 /// The change of a serving's cost, in the office's money.
 pub fn cost(change: Decimal) -> String {
-    let change = format::signed(change, Digits(4));
+    let change = cost_change(change);
     say("swaps-cost-moves", &[("change", change.into())])
 }
 

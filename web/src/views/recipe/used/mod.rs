@@ -10,7 +10,7 @@ use crate::state::Contents;
 use crate::words::title_or_untitled;
 use engine::recipe::{Recipe, RecipeId};
 use engine::reference::{Uses, uses};
-use engine::swaps::{Reach, ServiceChange, WeekChange};
+use engine::swaps::{Reach, WeekChange};
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -110,17 +110,11 @@ fn Moved(props: &MovedProps) -> Html {
 fn since_kept(page: &Page, contents: &Contents, props: &MovedProps) -> Vec<WeekChange> {
     let book = contents.book();
     let tables = &page.tables;
-    let reach = Reach::new(&book, &props.recipe.id, |one| {
+    let reach = Reach::new(&tables.reference, &book, &props.recipe.id, |one| {
         let of_contents = contents.recipe(&one.id).cloned();
         let one = of_contents.unwrap_or_else(|| Rc::new(one.clone()));
         tables.study(&one, contents)
     });
-    let back = |week: WeekChange| WeekChange {
-        services: week
-            .services
-            .map(|services| services.into_iter().map(ServiceChange::reversed).collect()),
-        ..week
-    };
-    let weeks = reach.with(&tables.reference, &props.kept, &WEEK_NUTRIENTS);
-    weeks.into_iter().map(back).collect()
+    let weeks = reach.with(&props.kept, &WEEK_NUTRIENTS);
+    weeks.into_iter().map(WeekChange::reversed).collect()
 }
