@@ -1,4 +1,4 @@
-//! The office: a Nutrition Facts panel, as it is printed.
+//! The office: a Nutrition Facts panel, as it is printed, and what is decided about it.
 
 use crate::reckon::{CALORIES, SODIUM, per_serving};
 use crate::visit::{Paper, Visit, journey};
@@ -86,5 +86,53 @@ async fn see_reckoned(visit: &Visit) -> WebDriverResult<()> {
     visit
         .see_words("tr[data-nutrient='307']", &format!("Sodium {sodium} mg"))
         .await?;
+    Ok(())
+}
+
+#[test]
+fn what_is_decided_about_a_label_is_kept() {
+    journey("label-kept", async |visit| {
+        let (card, facts) = (
+            format!("#/recipe/{}", ROLL.0),
+            format!("#/recipe/{}/facts", ROLL.0),
+        );
+        visit.open(&facts).await?;
+        let plain = ["one row below the other", "a single food", ""];
+        see_decided(visit, plain).await?;
+        let decided = ["side by side, for small packages", "a main dish", "150"];
+        visit.choose("#form", decided[0]).await?;
+        visit.choose("#claim-kind", decided[1]).await?;
+        visit.type_over("#serving-weight", decided[2]).await?;
+        visit.press(Key::Tab).await?;
+        see_decided(visit, decided).await?;
+
+        // Another view, and the page loaded again.
+        visit.go(&card).await?;
+        visit.element("[data-test=figure-sodium]").await?;
+        visit.go(&facts).await?;
+        see_decided(visit, decided).await?;
+        visit.see("#save-state", &["Saved in this browser"]).await?;
+        visit.reload().await?;
+        see_decided(visit, decided).await?;
+        visit.see_words(".facts-size", "150 g").await?;
+
+        // Each decision is a step to take back.
+        visit.click("#undo").await?;
+        see_decided(visit, [decided[0], decided[1], ""]).await?;
+        visit.click("#undo").await?;
+        see_decided(visit, [decided[0], plain[1], ""]).await?;
+        visit.click("#undo").await?;
+        see_decided(visit, plain).await
+    });
+}
+
+/// The layout, the kind of food, and the weight of a serving.
+async fn see_decided(visit: &Visit, fields: [&str; 3]) -> WebDriverResult<()> {
+    for (css, value) in ["#form", "#claim-kind", "#serving-weight"]
+        .into_iter()
+        .zip(fields)
+    {
+        visit.see_values(css, &[value]).await?;
+    }
     Ok(())
 }

@@ -67,6 +67,16 @@ fn full_book() -> Value {
             "name": "before", "keptOn": "2026-11-02",
             "recipe": { "id": "b", "title": "B", "servings": "1", "lines": [] }
         }],
+        "labels": [{
+            "recipe": "a",
+            "panel": { "servingWeight": "200", "servingsPerContainer": "6",
+                       "audience": "1 to 3", "form": "tabular", "dual": true,
+                       "content": "simplified", "also": [401] },
+            "claims": { "kind": "main dish", "referenceAmount": "140",
+                        "twoTablespoonsOrLess": true,
+                        "ingredients": [{ "nutrient": 307, "used": true }] },
+            "comparedWith": "b"
+        }],
         "ownFoods": [{
             "number": 1, "description": "F", "ingredients": "wheat",
             "measures": [{ "amount": "1", "words": "cup", "grams": "120" }],

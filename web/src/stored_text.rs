@@ -3,7 +3,7 @@
 //! writes one recipe, and copies the rest.
 
 use crate::state::Contents;
-use engine::book::{BOOK_VERSION, Book, Version};
+use engine::book::{BOOK_VERSION, Book, RecipeLabel, Version};
 use engine::calendar::Calendar;
 use engine::own_foods::OwnFood;
 use engine::production::Production;
@@ -38,6 +38,8 @@ struct BookText<'a> {
     weeks: Vec<&'a Week>,
     #[serde(skip_serializing_if = "Vec::is_empty")]
     versions: Vec<&'a Version>,
+    #[serde(skip_serializing_if = "<[RecipeLabel]>::is_empty")]
+    labels: &'a [RecipeLabel],
     #[serde(skip_serializing_if = "<[OwnFood]>::is_empty")]
     own_foods: &'a [OwnFood],
     own_rules: &'a OwnRules,
@@ -74,6 +76,7 @@ impl StoredText {
             recipes: _,
             weeks: _,
             versions: _,
+            labels,
             own_foods,
             own_rules,
             switches,
@@ -87,6 +90,7 @@ impl StoredText {
                 recipes: texts.collect(),
                 weeks: contents.weeks.iter().map(|week| &**week).collect(),
                 versions: contents.versions.iter().map(|one| &**one).collect(),
+                labels,
                 own_foods,
                 own_rules,
                 switches,
@@ -112,12 +116,15 @@ mod tests {
         let titled = |id: &RecipeId, title: &str| {
             Action::Recipe(id.clone(), RecipeEdit::Title(title.to_owned()))
         };
+        let mut label = RecipeLabel::plain(two.clone());
+        label.panel.dual = true;
         let changes = [
             titled(&one, "Another \"title\""),
             titled(&two, "Ñandú"),
             Action::AddRecipe(copy),
             Action::RemoveRecipe(one),
             Action::Office("Fernhill".to_owned()),
+            Action::Label(label),
             Action::Switch("whole milk act".to_owned(), false),
             Action::Undo,
             Action::Undo,

@@ -1,8 +1,10 @@
 //! The office's book: its recipes and weeks, as kept and exchanged.
 
+mod label;
 mod shelf;
 mod versions;
 
+pub use label::RecipeLabel;
 pub use shelf::{Shelf, plain_title};
 pub use versions::Version;
 
@@ -34,6 +36,9 @@ pub struct Book {
     /// Versions of its recipes, kept under names.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub versions: Vec<Version>,
+    /// The labels of its recipes about which something is decided.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub labels: Vec<RecipeLabel>,
     /// Foods of the office's own.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub own_foods: Vec<OwnFood>,
@@ -64,6 +69,8 @@ pub enum BookError {
     FoodTwice(u32),
     /// Two versions of a recipe have one name.
     VersionTwice(RecipeId, String),
+    /// Two labels are of one recipe.
+    LabelTwice(RecipeId),
 }
 
 impl fmt::Display for BookError {
@@ -85,6 +92,11 @@ impl fmt::Display for BookError {
             Self::VersionTwice(id, name) => write!(
                 out,
                 "two versions of the recipe \"{}\" have the name \"{name}\": rename one of them",
+                id.0
+            ),
+            Self::LabelTwice(id) => write!(
+                out,
+                "the recipe \"{}\" has two labels: take one of them out",
                 id.0
             ),
             Self::WeekTwice(id) => {
@@ -109,6 +121,7 @@ impl Book {
             recipes: Vec::new(),
             weeks: Vec::new(),
             versions: Vec::new(),
+            labels: Vec::new(),
             own_foods: Vec::new(),
             own_rules: OwnRules::default(),
             switches: Switches::default(),
@@ -147,6 +160,12 @@ impl Book {
         for Version { name, recipe, .. } in &self.versions {
             if !versions.insert((&recipe.id, name)) {
                 return Err(BookError::VersionTwice(recipe.id.clone(), name.clone()));
+            }
+        }
+        let mut labels = BTreeSet::new();
+        for label in &self.labels {
+            if !labels.insert(&label.recipe) {
+                return Err(BookError::LabelTwice(label.recipe.clone()));
             }
         }
         Ok(())

@@ -54,12 +54,14 @@ pub struct ClaimOptions {
     /// What kind of food it is.
     pub kind: FoodKind,
     /// Its reference amount customarily consumed by 21 CFR 101.12(b).
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub reference_amount: Option<Grams>,
     /// Whether that is two tablespoons or less, which makes it small whatever
     /// it weighs.
     pub two_tablespoons_or_less: bool,
     /// Weight of one serving as served; the recipe's own, where that is sure,
     /// if none is given.
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub serving_weight: Option<Grams>,
     /// What is said of its ingredients.
     pub ingredients: Vec<StatedIngredient>,

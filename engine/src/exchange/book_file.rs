@@ -76,6 +76,7 @@ pub fn check(book: &Book) -> Result<(), Problem> {
             BookError::WeekTwice(id) => ("weeks", Trouble::SameName(id.0)),
             BookError::FoodTwice(number) => ("ownFoods", Trouble::SameName(number.to_string())),
             BookError::VersionTwice(_, name) => ("versions", Trouble::SameName(name)),
+            BookError::LabelTwice(id) => ("labels", Trouble::SameName(id.0)),
         };
         Problem::in_line(0, part, trouble)
     })

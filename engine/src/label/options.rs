@@ -38,11 +38,14 @@ pub enum Content {
 #[serde(rename_all = "camelCase", default)]
 pub struct PanelOptions {
     /// Words for one serving: "1 cup"; may be empty.
+    #[serde(skip_serializing_if = "String::is_empty")]
     pub serving_words: String,
     /// Weight of one serving as served; the recipe's own, where that is sure,
     /// if none is given.
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub serving_weight: Option<Grams>,
     /// Servings in one container; the recipe's where none is given.
+    #[serde(skip_serializing_if = "Option::is_none")]
     pub servings_per_container: Option<Servings>,
     /// For whom the panel is.
     pub audience: Audience,

@@ -153,6 +153,7 @@ export interface Book {
   office: string;
   recipes: Recipe[];
   weeks: Week[];
+  labels?: unknown[];
   ownFoods?: unknown[];
   ownRules?: unknown;
   switches?: unknown;

@@ -2,6 +2,7 @@
 
 use super::contents::Saved;
 use super::kitchen_edit::{CalendarEdit, ProductionEdit};
+use engine::book::RecipeLabel;
 use engine::components::BeansRole;
 use engine::foods::NutrientId;
 use engine::mend::WeekChange;
@@ -29,6 +30,8 @@ pub enum Action {
     RemoveRecipe(RecipeId),
     /// Change a recipe.
     Recipe(RecipeId, RecipeEdit),
+    /// Decide about the label of a recipe.
+    Label(RecipeLabel),
     /// Keep a recipe as it stands: later changes are compared with it.
     Keep(RecipeId),
     /// Go back to a recipe as it was last kept.

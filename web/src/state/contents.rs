@@ -1,7 +1,7 @@
 //! The book on the desk, in a form of which old states are cheap to keep.
 
 use super::names::unique_name;
-use engine::book::{BOOK_VERSION, Book, Version};
+use engine::book::{BOOK_VERSION, Book, RecipeLabel, Version};
 use engine::recipe::{Recipe, RecipeId};
 use engine::week::{Week, WeekId};
 use serde::{Deserialize, Serialize};
@@ -99,6 +99,13 @@ impl Contents {
         self.versions
             .iter()
             .filter(move |version| version.recipe.id == *id)
+    }
+
+    /// What is decided about the label of a recipe.
+    pub fn label(&self, id: &RecipeId) -> RecipeLabel {
+        let mut labels = self.rest.labels.iter();
+        let label = labels.find(|label| label.recipe == *id).cloned();
+        label.unwrap_or_else(|| RecipeLabel::plain(id.clone()))
     }
 
     /// The name that a new recipe of this title will get.

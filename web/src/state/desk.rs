@@ -120,6 +120,13 @@ impl Desk {
                 Rc::make_mut(&mut contents.recipes).retain(|recipe| recipe.id != id);
                 contents.kept.retain(|recipe| recipe.id != id);
                 contents.versions.retain(|version| version.recipe.id != id);
+                if contents.rest.labels.iter().any(|label| label.recipe == id) {
+                    let labels = &mut Rc::make_mut(&mut contents.rest).labels;
+                    labels.retain(|label| label.recipe != id);
+                }
+            }
+            Action::Label(label) => {
+                office_edit::set_label(&mut Rc::make_mut(&mut contents.rest).labels, label);
             }
             Action::Version(id, edit) => version_edit::apply(contents, &id, edit),
             Action::Recipe(id, edit) => self.edit_recipe(&id, edit),

@@ -1,9 +1,9 @@
-//! Changes of what an office adds to the tables: its own foods, its own limits
-//! and its reading of the rules. What cannot be used yet is kept all the same.
+//! Changes of what an office adds to the tables, its own foods, its own limits
+//! and its reading of the rules, and of what it decides about labels. What cannot be used yet is kept all the same.
 
 use super::action::{FoodEdit, OwnTable};
 use super::contents::Contents;
-use engine::book::Book;
+use engine::book::{Book, RecipeLabel};
 use engine::foods::{FoodId, NutrientId};
 use engine::own_foods::{Declared, OwnFood, OwnMeasure, OwnSource, Stated};
 use engine::recipe::{Correction, Recipe};
@@ -11,6 +11,15 @@ use engine::rules::OwnRules;
 use engine::units::Grams;
 use rust_decimal::Decimal;
 use std::rc::Rc;
+
+/// Puts a label in the place of that of its recipe.
+pub(super) fn set_label(labels: &mut Vec<RecipeLabel>, label: RecipeLabel) {
+    match labels.iter_mut().find(|old| old.recipe == label.recipe) {
+        Some(old) => *old = label,
+        None => labels.push(label),
+    }
+    labels.retain(|label| !label.is_plain());
+}
 
 impl OwnTable {
     /// All of them.

@@ -4,6 +4,7 @@
 use super::action::{Action, FoodEdit, OwnTable, RecipeEdit, WeekEdit};
 use super::contents::Contents;
 use super::kitchen_edit;
+use engine::book::RecipeLabel;
 use engine::recipe::{CookedAs, Correction, Recipe, RecipeId, ServingSize};
 use engine::week::WeekId;
 
@@ -35,6 +36,10 @@ pub(super) fn stroke_of(contents: &Contents, action: &Action) -> Option<Stroke> 
         }
         Action::Food(number, edit) => {
             food_stroke(edit).map(|field| Stroke::FoodField(*number, field))
+        }
+        Action::Label(label) => {
+            let field = label_field(&contents.label(&label.recipe), label)?;
+            Some(Stroke::Field(label.recipe.clone(), field))
         }
         Action::OwnRules(table, _) => Some(Stroke::Table(*table)),
         Action::Production(edit) => kitchen_edit::production_stroke(edit).map(Stroke::Kitchen),
@@ -103,6 +108,23 @@ fn of_two(same_serving: bool, same_batch: bool) -> Option<&'static str> {
         (true, false) => Some("batch"),
         (false, false) => None,
     }
+}
+
+/// The number of a label that alone is another one.
+fn label_field(old: &RecipeLabel, new: &RecipeLabel) -> Option<&'static str> {
+    let mut with = old.clone();
+    with.panel.serving_weight = new.panel.serving_weight;
+    if with == *new {
+        return Some("label weight");
+    }
+    with = old.clone();
+    with.panel.servings_per_container = new.panel.servings_per_container;
+    if with == *new {
+        return Some("container");
+    }
+    with = old.clone();
+    with.claims.reference_amount = new.claims.reference_amount;
+    (with == *new).then_some("reference amount")
 }
 
 /// The weight of a correction that alone is another one.

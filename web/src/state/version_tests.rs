@@ -1,9 +1,10 @@
-//! Named versions, and steps that outlive the page.
+//! Named versions, labels, and steps that outlive the page.
 
 use super::tests::soup;
 use super::*;
-use engine::book::Book;
+use engine::book::{Book, RecipeLabel};
 use engine::components::{Component, StatedCredit};
+use engine::label::Form;
 use engine::recipe::{Correction, RecipeLine};
 use engine::units::Grams;
 use rust_decimal::Decimal;
@@ -65,6 +66,42 @@ fn versions_are_kept_and_gone_back_to() {
     let gone = mild.reduce(Action::RemoveRecipe(soup()));
     assert!(gone.contents.versions.is_empty());
     assert_eq!(gone.reduce(Action::Undo).contents, mild.contents);
+}
+
+/// The label of the soup with another weight of a serving.
+fn weighed(desk: &Desk, grams: i64) -> Desk {
+    let mut label = desk.contents.label(&soup());
+    label.panel.serving_weight = Some(Grams::new(Decimal::from(grams)));
+    desk.reduce(Action::Label(label))
+}
+
+#[test]
+fn what_is_decided_about_a_label_is_kept_with_its_recipe() {
+    let start = desk(&["1 cup salt"]);
+    let mut label = RecipeLabel::plain(soup());
+    label.panel.form = Form::Linear;
+    let linear = start.reduce(Action::Label(label.clone()));
+    assert_eq!(linear.contents.book().labels, [label]);
+    assert_eq!(linear.contents.kept(&soup()), None, "the card is as it was");
+
+    // A weight that is typed on is one step.
+    let typed = weighed(&weighed(&linear, 2), 24);
+    assert!(typed.contents.book().check().is_ok());
+    assert_eq!(typed.reduce(Action::Undo).contents, linear.contents);
+
+    let plain = linear.reduce(Action::Label(RecipeLabel::plain(soup())));
+    assert_eq!(plain.contents, start.contents);
+    let gone = linear.reduce(Action::RemoveRecipe(soup()));
+    assert!(gone.contents.rest.labels.is_empty());
+    assert_eq!(gone.reduce(Action::Undo).contents, linear.contents);
+}
+
+#[test]
+fn two_labels_of_one_recipe_are_no_book() {
+    let mut book = weighed(&desk(&["salt"]), 24).contents.book();
+    book.labels.push(book.labels[0].clone());
+    let error = book.check().expect_err("the label is there twice");
+    assert!(error.to_string().contains(&soup().0), "{error}");
 }
 
 #[test]

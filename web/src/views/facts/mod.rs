@@ -12,9 +12,11 @@ use crate::language::of_table;
 use crate::named;
 use crate::page::{use_page, use_title};
 use crate::route::Route;
+use crate::state::Action;
 use crate::views::recipe::sentence;
 use crate::words::title_or_untitled;
 use claims::Claims;
+use engine::book::RecipeLabel;
 use engine::label::{PanelOptions, nutrition_facts};
 use engine::recipe::RecipeId;
 use options::OptionsField;
@@ -32,7 +34,6 @@ pub struct FactsViewProps {
 #[component]
 pub fn FactsView(props: &FactsViewProps) -> Html {
     let page = use_page();
-    let options = use_state(PanelOptions::default);
     let title = page
         .contents()
         .recipe(&props.id)
@@ -56,14 +57,22 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
             </>};
         }
     };
+    let label = page.contents().label(&props.id);
     let all = PanelOptions {
         serving_words: recipe.serving_words.clone(),
-        ..(*options).clone()
+        ..label.panel.clone()
     };
     let panel = nutrition_facts(analysis, &page.tables.reference.label, &all);
+    let on_label = {
+        let page = page.clone();
+        Callback::from(move |label| page.act(Action::Label(label)))
+    };
     let on_change = {
-        let options = options.clone();
-        Callback::from(move |changed| options.set(changed))
+        let label = label.clone();
+        on_label.reform(move |panel| RecipeLabel {
+            panel,
+            ..label.clone()
+        })
     };
     html! {
         <div class="facts-view">
@@ -72,7 +81,7 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
             <div class="facts-columns">
                 <Panel panel={panel.clone()} />
                 <div class="facts-beside">
-                    <OptionsField options={(*options).clone()} {on_change} />
+                    <OptionsField options={label.panel.clone()} {on_change} />
                     <section aria-labelledby="facts-notes">
                         <h2 id="facts-notes">{ words::NOTES }</h2>
                         <p class="helps"><Help topic={Topic::Panel} /></p>
@@ -89,8 +98,7 @@ pub fn FactsView(props: &FactsViewProps) -> Html {
                             drop(gloo::utils::window().print());
                         })}>{ words::PRINT }</button>
                     </section>
-                    <Claims recipe={recipe.clone()} study={study.clone()}
-                        serving_weight={options.serving_weight} />
+                    <Claims recipe={recipe.clone()} study={study.clone()} {label} {on_label} />
                 </div>
             </div>
         </div>

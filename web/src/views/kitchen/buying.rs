@@ -29,7 +29,7 @@ pub struct BuyingViewProps {
 }
 
 /// Decimals of money.
-const CENTS: Digits = Digits(2);
+pub const CENTS: Digits = Digits(2);
 
 /// The view.
 #[component]

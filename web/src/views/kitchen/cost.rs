@@ -1,6 +1,6 @@
 //! What a serving of a recipe costs, line by line.
 
-use super::buying::money;
+use super::buying::{CENTS, money};
 use super::{ask, words};
 use crate::components::chart::{FillChart, FillRow, Segment};
 use crate::format;
@@ -76,7 +76,10 @@ pub fn Cost(props: &CostProps) -> Html {
             <FillChart id="cost-chart" title={words::COST_OF_SERVING} summary={words::COST_HINT} {kinds}
                 rows={vec![FillRow {
                     name: words::ONE_SERVING.into(),
-                    total: total.clone().into(),
+                    // How much of it is known stands above; here it would not fit.
+                    total: format::known(&cost.per_serving, CENTS)
+                        .map_or_else(|| words::UNKNOWN.to_string(), |known| words::money(&known))
+                        .into(),
                     segments: lines,
                 }]} marks={Vec::new()} />
         </section>

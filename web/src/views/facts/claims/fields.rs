@@ -1,10 +1,11 @@
 //! What the office says of the food.
 
-use super::{Said, words};
+use super::words;
 use crate::components::{NumberField, Pick, Picker, Select};
 use crate::page::use_page;
 use crate::views::recipe::find;
 use crate::words::title_or_untitled;
+use engine::book::RecipeLabel;
 use engine::claims::{Criterion, FoodKind, StatedIngredient};
 use engine::recipe::{Recipe, RecipeId};
 use engine::units::Grams;
@@ -26,17 +27,17 @@ pub struct FieldsProps {
     /// The recipe that would bear the claim.
     pub recipe: RecipeId,
     /// What is said so far.
-    pub said: Said,
+    pub said: RecipeLabel,
     /// Criteria that ask for ingredients.
     pub questions: Vec<Criterion>,
     /// The recipe to compare with.
     pub reference: Option<Rc<Recipe>>,
     /// Told of every change.
-    pub on_change: Callback<Said>,
+    pub on_change: Callback<RecipeLabel>,
 }
 
 /// One change of what is said.
-type Change = Box<dyn FnOnce(&mut Said)>;
+type Change = Box<dyn FnOnce(&mut RecipeLabel)>;
 
 /// The fields.
 #[component]
@@ -50,16 +51,15 @@ pub fn Fields(props: &FieldsProps) -> Html {
             on_change.emit(said);
         })
     };
-    let options = &props.said.options;
-    let on_kind = change.reform(|index: usize| -> Change {
-        Box::new(move |said| said.options.kind = KINDS[index])
-    });
+    let options = &props.said.claims;
+    let on_kind = change
+        .reform(|index: usize| -> Change { Box::new(move |said| said.claims.kind = KINDS[index]) });
     let amount = |amount: Option<Decimal>| -> Change {
-        Box::new(move |said| said.options.reference_amount = amount.map(Grams::new))
+        Box::new(move |said| said.claims.reference_amount = amount.map(Grams::new))
     };
     let on_small = change.reform(|event: Event| -> Change {
         let on = event.target_unchecked_into::<HtmlInputElement>().checked();
-        Box::new(move |said| said.options.two_tablespoons_or_less = on)
+        Box::new(move |said| said.claims.two_tablespoons_or_less = on)
     });
     let search = use_callback(
         (page, props.recipe.clone()),
@@ -76,7 +76,7 @@ pub fn Fields(props: &FieldsProps) -> Html {
         },
     );
     let on_pick = change.reform(|key: AttrValue| -> Change {
-        Box::new(move |said| said.reference = Some(RecipeId(key.to_string())))
+        Box::new(move |said| said.compared_with = Some(RecipeId(key.to_string())))
     });
     let names = words::KINDS.map(AttrValue::from).to_vec();
     html! {
@@ -104,7 +104,7 @@ pub fn Fields(props: &FieldsProps) -> Html {
                 <p data-test="reference-chosen">
                     { words::compared_with(&title_or_untitled(&reference.title)) }{ " " }
                     <button type="button" onclick={change.reform(|_: MouseEvent| -> Change {
-                        Box::new(|said| said.reference = None)
+                        Box::new(|said| said.compared_with = None)
                     })}>{ words::COMPARE_NO_MORE }</button>
                 </p>
             }
@@ -114,14 +114,14 @@ pub fn Fields(props: &FieldsProps) -> Html {
 
 fn question(props: &FieldsProps, criterion: &Criterion, change: &Callback<Change>) -> Html {
     let nutrient = criterion.nutrient;
-    let ingredients = &props.said.options.ingredients;
+    let ingredients = &props.said.claims.ingredients;
     let said = ingredients
         .iter()
         .find(|stated| stated.nutrient == nutrient)
         .map(|stated| stated.used);
     let on_choose = change.reform(move |index: usize| -> Change {
         Box::new(move |said| {
-            let ingredients = &mut said.options.ingredients;
+            let ingredients = &mut said.claims.ingredients;
             ingredients.retain(|stated| stated.nutrient != nutrient);
             ingredients.extend(ANSWERS[index].map(|used| StatedIngredient { nutrient, used }));
         })

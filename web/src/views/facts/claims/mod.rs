@@ -7,12 +7,12 @@ mod words;
 
 use crate::page::use_page;
 use crate::tables::StudiedRecipe;
+use engine::book::RecipeLabel;
 use engine::claims::{
     ClaimFinding, ClaimOptions, ClaimOutcome, ClaimReport, Criterion, ReferenceFood, Test,
     check_claims,
 };
-use engine::recipe::{Recipe, RecipeId};
-use engine::units::Grams;
+use engine::recipe::Recipe;
 use fields::Fields;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -24,30 +24,19 @@ pub struct ClaimsProps {
     pub recipe: Rc<Recipe>,
     /// What is found out about it.
     pub study: StudiedRecipe,
-    /// Weight of a serving as served, where the panel states one.
-    pub serving_weight: Option<Grams>,
-}
-
-/// What the office says of the food, and of the food to compare it with.
-#[derive(Debug, Clone, Default, PartialEq)]
-pub struct Said {
-    /// Of the food itself.
-    pub options: ClaimOptions,
-    /// The recipe that comparative claims compare with.
-    pub reference: Option<RecipeId>,
+    /// What the office says of the food, and of the food to compare it with.
+    pub label: RecipeLabel,
+    /// Told of every change of that.
+    pub on_label: Callback<RecipeLabel>,
 }
 
 /// The section.
 #[component]
 pub fn Claims(props: &ClaimsProps) -> Html {
     let page = use_page();
-    let said = use_state(Said::default);
-    let on_change = {
-        let said = said.clone();
-        Callback::from(move |changed| said.set(changed))
-    };
+    let said = &props.label;
     let tables = &page.tables.reference.claims;
-    let kind = said.options.kind;
+    let kind = said.claims.kind;
     let questions: Vec<Criterion> = tables
         .claims()
         .iter()
@@ -56,7 +45,7 @@ pub fn Claims(props: &ClaimsProps) -> Html {
         .cloned()
         .collect();
     let reference = said
-        .reference
+        .compared_with
         .as_ref()
         .and_then(|id| page.contents().recipe(id));
     let compared = reference.map(|recipe| page.tables.study(recipe, page.contents()));
@@ -68,8 +57,8 @@ pub fn Claims(props: &ClaimsProps) -> Html {
             serving_weight: None,
         });
     let options = ClaimOptions {
-        serving_weight: props.serving_weight,
-        ..said.options.clone()
+        serving_weight: said.panel.serving_weight,
+        ..said.claims.clone()
     };
     let Ok(analysis) = &props.study.analysis else {
         return Html::default();
@@ -79,8 +68,8 @@ pub fn Claims(props: &ClaimsProps) -> Html {
         <section class="claims" aria-labelledby="claims">
             <h2 id="claims">{ words::TITLE }</h2>
             <p class="hint">{ words::HINT }</p>
-            <Fields recipe={props.recipe.id.clone()} said={(*said).clone()} {questions} {on_change}
-                reference={reference.cloned()} />
+            <Fields recipe={props.recipe.id.clone()} said={said.clone()} {questions}
+                on_change={props.on_label.clone()} reference={reference.cloned()} />
             { match report {
                 Ok(report) => self::report(&report),
                 Err(problem) => html! {
