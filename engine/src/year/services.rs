@@ -14,6 +14,7 @@ use crate::units::Servings;
 use crate::week::{MealAverage, NutrientAverage, Service, Week, WeekError, average, milk_total};
 use rust_decimal::Decimal;
 use std::cmp::Ordering;
+use std::collections::BTreeSet;
 
 /// A limit compared with a service, in short: figure and verdict are those of
 /// [`crate::findings::Finding`].
@@ -347,12 +348,17 @@ impl<'a> ServiceYear<'a> {
         kitchen: &Kitchen,
         nutrients: &[NutrientId],
     ) -> Result<MealAverage, WeekError> {
-        let names = self.week.recipes();
+        let choices = || {
+            self.week
+                .meals_of(&self.service)
+                .flat_map(|(_, meal)| meal.choices())
+        };
+        let names: BTreeSet<&RecipeId> = choices().map(|choice| &choice.recipe).collect();
         let analysed: Vec<(RecipeId, _)> = names
             .into_iter()
             .filter_map(|name| {
-                let analysis = kitchen.analysis(reference, kitchen.place_of(&name)?, nutrients)?;
-                Some((name, analysis))
+                let analysis = kitchen.analysis(reference, kitchen.place_of(name)?, nutrients)?;
+                Some((name.clone(), analysis))
             })
             .collect();
         let served: Vec<_> = analysed
@@ -360,11 +366,6 @@ impl<'a> ServiceYear<'a> {
             .map(|(id, analysis)| (id, analysis))
             .collect();
         let mut average = average(self.week, &self.service, &served, nutrients)?;
-        let choices = || {
-            self.week
-                .meals_of(&self.service)
-                .flat_map(|(_, meal)| meal.choices())
-        };
         let milk = || {
             choices()
                 .filter(|choice| choice.planned > Servings::ZERO)
