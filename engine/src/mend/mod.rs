@@ -6,7 +6,7 @@
 //! | stand | [`ground`], [`demand`] | the week as it stands, and what a plan owes to each requirement |
 //! | look | [`gather`], [`candidate`] | changes that could help, each studied exactly |
 //! | write | [`build`], [`model`] | columns and rows, in binary floats |
-//! | choose | [`hunt`], [`solve`], [`simplify`], [`pose`] | the least plan: solved, checked by the engine, cut off where it does not pass |
+//! | choose | [`hunt`], [`solve`], [`simplify`], [`pose`], [`levels`] | the least plan: solved, checked by the engine, cut off where it does not pass |
 //! | explain | [`conflict`] | where nothing passes: the requirements that conflict |
 //! | tell | [`outcome`] | the plan, or why there is none |
 //!
@@ -23,6 +23,7 @@ mod demand;
 mod gather;
 mod ground;
 mod hunt;
+mod levels;
 mod model;
 mod outcome;
 mod pose;

@@ -11,7 +11,7 @@
 use super::model::{Model, Row};
 
 /// What the solver is given of a model.
-#[derive(Debug)]
+#[derive(Debug, Clone)]
 pub(super) struct Simplified {
     /// By column: whether it is left out, that is, zero.
     pub left_out: Vec<bool>,

@@ -7,18 +7,17 @@
 //! every demand's rows a priced way out and so always has a solution, cannot
 //! do without one.
 
+use super::levels::Levels;
 use super::model::Model;
-use super::pose::{BREACH, Fractions, Posed, fewest_chosen, pose};
+use super::pose::{Ask, BREACH, Posed, pose};
 use super::simplify::{Simplified, simplify};
 use microlp::{
-    Error, Problem, ResumeOptions, Solution, SolutionStatus, SolveOptions, SolveOutcome, Variable,
+    Error, Problem, ResumeOptions, SolutionStatus, SolveOptions, SolveOutcome, Variable,
 };
 
-/// After so many nodes the solver begins again, told how many changes there
-/// must be at least. Changes cost nearly the same, so that it then skips all
-/// that costs less than the next whole number; where little was left to skip,
-/// it would rather go astray among plans that cost the same. The number was
-/// found on generated weeks.
+/// After so many nodes a search by cost alone gives way to one level by level:
+/// most weeks are done before, and setting up the other takes as long. The
+/// number was found on generated weeks.
 const UNAIDED: u64 = 400;
 
 /// How a piece of work ended.
@@ -56,10 +55,6 @@ pub(super) struct Solver {
     /// By column; nothing for one that is left out.
     variables: Vec<Option<Variable>>,
     state: State,
-    /// The best of an earlier beginning.
-    best: Option<Chosen>,
-    /// Nodes of an earlier beginning.
-    nodes_before: u64,
     nodes: u64,
 }
 
@@ -67,6 +62,7 @@ pub(super) struct Solver {
 enum State {
     Fresh(Box<Problem>),
     Going(Box<SolveOutcome>),
+    ByLevels(Box<Levels>),
     Over(Solved),
 }
 
@@ -74,53 +70,30 @@ impl Solver {
     /// A solver for the rows of a model.
     pub fn new(model: &Model) -> Self {
         let simplified = simplify(model);
-        let mut solver = Self {
-            variables: Vec::new(),
-            state: State::Over(Solved::None),
-            best: None,
-            nodes_before: 0,
-            nodes: 0,
+        let (variables, state) = match pose(model, &simplified, Ask::Whole) {
+            Some(Posed { problem, variables }) => (variables, State::Fresh(Box::new(problem))),
+            None => (Vec::new(), State::Over(Solved::None)),
+        };
+        Self {
             model: model.clone(),
             simplified,
-        };
-        solver.begin(pose(model, &solver.simplified, Fractions::Refused));
-        solver
-    }
-
-    /// Begins with a model that may have turned out to be impossible.
-    fn begin(&mut self, posed: Option<Posed>) {
-        self.nodes_before = self.nodes;
-        match posed {
-            Some(Posed { problem, variables }) => {
-                self.variables = variables;
-                self.state = State::Fresh(Box::new(problem));
-            }
-            None => self.state = State::Over(Solved::None),
-        }
-    }
-
-    /// Begins again, knowing more, if the first attempt has come to nothing.
-    fn begin_again(&mut self) {
-        let is_first = self.nodes_before == 0;
-        if !is_first || self.nodes < UNAIDED || !matches!(self.state, State::Going(_)) {
-            return;
-        }
-        if let Some(fewest) = fewest_chosen(&self.model, &self.simplified) {
-            let mut posed = pose(&self.model, &self.simplified, Fractions::Refused);
-            if let Some(posed) = &mut posed {
-                posed.demand(&self.model, fewest);
-            }
-            self.begin(posed);
+            variables,
+            state,
+            nodes: 0,
         }
     }
 
     /// Goes on for so many nodes at most.
     pub fn step(&mut self, nodes: u64) -> Solved {
-        self.begin_again();
         let over = State::Over(Solved::GaveUp);
         let answer = match std::mem::replace(&mut self.state, over) {
             State::Over(solved) => {
                 self.state = State::Over(solved.clone());
+                return solved;
+            }
+            State::ByLevels(mut levels) => {
+                let solved = levels.step(nodes);
+                self.state = State::ByLevels(levels);
                 return solved;
             }
             State::Fresh(problem) => {
@@ -155,8 +128,9 @@ impl Solver {
     /// How far the solver has come.
     fn take(&mut self, outcome: SolveOutcome) -> Solved {
         let stats = outcome.stats();
-        self.nodes = self.nodes_before + stats.nodes_solved;
-        let chosen = |solution: &Solution| {
+        self.nodes = stats.nodes_solved;
+        let solution = outcome.solution();
+        let best = solution.map(|solution| {
             let is_chosen = |at: &usize| {
                 let value = self.variables[*at].map(|variable| solution.var_value(variable));
                 self.model.columns[*at].integer && value.is_some_and(|value| value > 0.5)
@@ -165,26 +139,35 @@ impl Solver {
                 columns: (0..self.variables.len()).filter(is_chosen).collect(),
                 objective: solution.objective(),
             }
-        };
-        let solution = outcome.solution();
-        let found = solution.as_ref().map(|solution| chosen(solution));
-        if let Some(least) = found.clone()
+        });
+        if let Some(least) = &best
             && solution.is_some_and(|solution| solution.status() == SolutionStatus::Optimal)
         {
-            return Solved::Least(least);
+            return Solved::Least(least.clone());
         }
-        let better = |one: &Chosen, other: &Chosen| one.objective.total_cmp(&other.objective);
-        self.best = found.into_iter().chain(self.best.take()).min_by(better);
-        self.state = State::Going(Box::new(outcome));
-        Solved::Going {
-            best: self.best.clone(),
-            bound: stats.best_bound,
+        self.state = match self.levels(best.clone()) {
+            Some(levels) => State::ByLevels(Box::new(levels)),
+            None => State::Going(Box::new(outcome)),
+        };
+        let bound = stats.best_bound;
+        Solved::Going { best, bound }
+    }
+
+    /// The search level by level, where it is time for it and changes cost.
+    fn levels(&self, best: Option<Chosen>) -> Option<Levels> {
+        let mut whole = self.model.columns.iter().filter(|column| column.integer);
+        if self.nodes < UNAIDED || whole.any(|column| column.cost <= 0.0) {
+            return None;
         }
+        Levels::new(&self.model, &self.simplified, best)
     }
 
     /// Nodes so far.
     pub fn nodes(&self) -> u64 {
-        self.nodes
+        match &self.state {
+            State::ByLevels(levels) => self.nodes + levels.nodes(),
+            _ => self.nodes,
+        }
     }
 }
 
