@@ -11,6 +11,7 @@
 mod access;
 mod card;
 mod cook;
+mod dietitian;
 mod elsewhere;
 mod files;
 mod kitchen;

@@ -29,8 +29,6 @@ review-paragraph = Paragraph
 
 review-recipes = Standardized recipes, with credits
 review-recipes-how = Each line as the kitchen has it, its weight in the dish, the food whose values stand for it, and how the weight was found. Below, what a serving credits and the arithmetic of each line.
-review-yields = { $servings } servings{ $serving }; ingredients weigh { $weight }, the finished batch was not weighed
-review-yields-measured = { $servings } servings{ $serving }; the finished batch weighs { $weight }, as measured
 review-line = Line
 review-weight = Weight
 review-food = Food

@@ -29,8 +29,6 @@ review-paragraph = Párrafo
 
 review-recipes = Recetas estandarizadas, con créditos
 review-recipes-how = Cada línea como la tiene la cocina, su peso en el platillo, el alimento cuyos valores la representan y cómo se halló el peso. Debajo, lo que acredita una porción y la aritmética de cada línea.
-review-yields = { $servings } porciones{ $serving }; los ingredientes pesan { $weight }, la preparación terminada no se pesó
-review-yields-measured = { $servings } porciones{ $serving }; la preparación terminada pesa { $weight }, según medición
 review-line = Línea
 review-weight = Peso
 review-food = Alimento

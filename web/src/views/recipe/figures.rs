@@ -136,7 +136,7 @@ pub fn Figures(props: &FiguresProps) -> Html {
 
 fn serving(props: &FiguresProps, analysis: &RecipeAnalysis) -> String {
     let grams = format::number(analysis.serving_mass().grams(), Digits(0));
-    words::serving(&props.recipe.serving_words, &grams)
+    words::serving(&props.recipe.serving_words, &grams, analysis.mass_measured)
 }
 
 /// By how much a figure changed, with its sign; nothing where more is unknown

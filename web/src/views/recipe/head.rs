@@ -4,7 +4,9 @@ use super::{CardProps, words};
 use crate::components::NumberField;
 use crate::format;
 use crate::state::RecipeEdit;
+use crate::tables::StudiedRecipe;
 use engine::exact::Digits;
+use engine::recipe::Recipe;
 use engine::units::Servings;
 use rust_decimal::Decimal;
 use web_sys::HtmlInputElement;
@@ -14,11 +16,21 @@ use yew::prelude::*;
 pub const TITLE_FIELD: &str = "title";
 
 /// The number of servings, also where it follows from their size.
-pub fn servings_of(card: &CardProps) -> String {
-    let analysis = card.study.analysis.as_ref();
+fn servings_of(study: &StudiedRecipe) -> String {
+    let analysis = study.analysis.as_ref();
     analysis.map_or_else(
         |_| crate::words::UNKNOWN.to_string(),
         |analysis| format::short(analysis.servings.servings(), Digits(2)),
+    )
+}
+
+/// What the recipe makes: servings, and the weight of the batch.
+pub fn batch_yield(recipe: &Recipe, study: &StudiedRecipe) -> String {
+    words::batch_yield(
+        &servings_of(study),
+        &recipe.serving_words,
+        &format::grams(study.batch_weight),
+        study.batch_weight_measured,
     )
 }
 
@@ -48,7 +60,7 @@ pub fn Head(props: &CardProps) -> Html {
                 } else {
                     <span class="field">
                         <span class="note">{ words::MAKES }</span>
-                        <span data-test="servings-by-size">{ servings_of(props) }</span>
+                        <span data-test="servings-by-size">{ servings_of(&props.study) }</span>
                     </span>
                 }
                 <span class="field">

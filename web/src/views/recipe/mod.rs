@@ -26,6 +26,7 @@ mod within;
 mod words;
 
 pub use credits::CreditRecord;
+pub use head::batch_yield;
 pub use index::{RecipeIndex, find};
 pub use phrases::{doubt, sentence};
 pub use reading::{Reading, problem_of, reading_of};

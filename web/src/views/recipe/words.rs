@@ -85,12 +85,39 @@ pub fn not_in_book(id: &str) -> String {
 }
 
 /// What a serving is, in words and weight.
-pub fn serving(words: &str, grams: &str) -> String {
-    let grams = ("grams", grams.into());
+pub fn serving(words: &str, grams: &str, is_measured: bool) -> String {
+    let key = match is_measured {
+        true => "recipe-serving-finished",
+        false => "recipe-serving-weight",
+    };
+    let weight = say(key, &[("grams", grams.into())]);
     match words.trim() {
-        "" => say("recipe-serving-weight", &[grams]),
-        words => say("recipe-serving-of", &[("words", words.into()), grams]),
+        "" => weight,
+        words => say(
+            "recipe-serving-of",
+            &[("words", words.into()), ("weight", weight.as_str().into())],
+        ),
     }
+}
+
+/// Servings and the weight of the batch.
+pub fn batch_yield(servings: &str, serving: &str, weight: &str, is_measured: bool) -> String {
+    let serving = match serving.trim() {
+        "" => String::new(),
+        words => format!(" ({words})"),
+    };
+    let key = match is_measured {
+        true => "recipe-batch-measured",
+        false => "recipe-batch-not-measured",
+    };
+    say(
+        key,
+        &[
+            ("servings", servings.into()),
+            ("serving", serving.into()),
+            ("weight", weight.into()),
+        ],
+    )
 }
 
 /// The change since the card was last kept.

@@ -2,9 +2,8 @@
 //! credits with their arithmetic.
 
 use super::{Dish, part, words};
-use crate::format;
 use crate::page::Page;
-use crate::views::recipe::{CreditRecord, Reading, reading_of};
+use crate::views::recipe::{CreditRecord, Reading, batch_yield, reading_of};
 use crate::words::title_or_untitled;
 use engine::recipe::RecipeLine;
 use yew::prelude::*;
@@ -25,16 +24,10 @@ fn recipe(page: &Page, dish: &Dish) -> Html {
         let reading = reading_of(page, recipe, study, index)?;
         Some(row(page, line, &reading))
     });
-    let servings = study.analysis.as_ref().map(|analysis| analysis.servings);
     html! {
         <section class="review-recipe" data-test="review-recipe" data-recipe={recipe.id.0.clone()}>
             <h3>{ title_or_untitled(&recipe.title) }</h3>
-            <p>{ words::yields(
-                &format::short(servings.unwrap_or(recipe.servings).servings(), words::DIGITS),
-                &recipe.serving_words,
-                &format::grams(study.batch_weight),
-                study.batch_weight_measured,
-            ) }</p>
+            <p>{ batch_yield(recipe, study) }</p>
             <table>
                 <thead><tr>
                     <th scope="col">{ words::LINE }</th>

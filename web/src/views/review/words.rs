@@ -5,12 +5,8 @@ use crate::language::{Say, say};
 use crate::named;
 use crate::views::week::words as week_words;
 use engine::components::{Component, Mark};
-use engine::exact::Digits;
 use engine::week::{Date, Meal, MealAverage};
 use engine::yields::AmountBasis;
-
-/// Decimals of a number of servings.
-pub const DIGITS: Digits = Digits(2);
 
 /// Leads to the record.
 pub const TO_REVIEW: Say = Say("review-to");
@@ -140,27 +136,6 @@ pub fn on_day(what: &str, date: Date) -> String {
     say(
         "review-on-day",
         &[("what", what.into()), ("day", date.to_string().into())],
-    )
-}
-
-/// Servings and the weight of the batch.
-pub fn yields(servings: &str, serving: &str, weight: &str, measured: bool) -> String {
-    let serving = match serving.trim() {
-        "" => String::new(),
-        words => format!(" ({words})"),
-    };
-    let key = if measured {
-        "review-yields-measured"
-    } else {
-        "review-yields"
-    };
-    say(
-        key,
-        &[
-            ("servings", servings.into()),
-            ("serving", serving.into()),
-            ("weight", weight.into()),
-        ],
     )
 }
 
