@@ -86,3 +86,71 @@ fn what_makes_a_book_ambiguous_is_named() {
     }
     assert_eq!(Book::empty("Test").check(), Ok(()));
 }
+
+/// A limit for a group that no meal pattern has would never be looked at.
+#[test]
+fn own_limits_are_for_groups_that_there_are() {
+    let header = |table: &str| table.lines().next().expect("a header").to_owned();
+    let limits = header(nutrient_data::rules::DIETARY_SPECIFICATIONS);
+    let patterns = header(nutrient_data::rules::MEAL_PATTERNS);
+    let weeks = header(nutrient_data::rules::WEEK_RULES);
+    let limit = |group: &str| {
+        let row = format!(
+            "lunch,{group},307,per meal,,at most,900,mg,,2026-01-01,,,policy,minutes,own,sodium"
+        );
+        format!("{limits}\n{row}\n")
+    };
+    let week = |groups: &str| {
+        let row = format!(
+            "a,lunch,{groups},week,share of offerings,fruits,juice,at most,25,%,,,2026-01-01,,,policy,minutes,own,juice"
+        );
+        format!("{weeks}\n{row}\n")
+    };
+    let pattern = format!(
+        "{patterns}\nlunch,ages 3-5,fruits,day,at least,0.25,cup,required,smallest,,2026-01-01,,,policy,minutes,own,fruits\n"
+    );
+    for (rules, wrong) in [
+        (json!({ "dietarySpecifications": limit("K-5") }), None),
+        (json!({ "dietarySpecifications": limit("K-8") }), None),
+        (json!({ "dietarySpecifications": limit("K5") }), Some("K5")),
+        (
+            json!({ "dietarySpecifications": limit("k-5") }),
+            Some("k-5"),
+        ),
+        // Breakfast has this group, lunch has not.
+        (
+            json!({ "dietarySpecifications": limit("K-12") }),
+            Some("K-12"),
+        ),
+        (json!({ "dietarySpecifications": limit("") }), Some("")),
+        (json!({ "weekRules": week("") }), None),
+        (json!({ "weekRules": week("K-5|6-8") }), None),
+        (json!({ "weekRules": week("K-5|6to8") }), Some("6to8")),
+        // A group of the office's own comes with its pattern.
+        (
+            json!({ "dietarySpecifications": limit("ages 3-5") }),
+            Some("ages 3-5"),
+        ),
+        (
+            json!({ "dietarySpecifications": limit("ages 3-5"), "mealPatterns": pattern }),
+            None,
+        ),
+    ] {
+        let told = format!("{rules}");
+        let found = base().for_book(&book(json!({ "ownRules": rules })));
+        match (found, wrong) {
+            (Ok(_), None) => {}
+            (Err(error), Some(group)) => {
+                let error = error.to_string();
+                for words in [
+                    "line 2",
+                    &format!("\"{group}\""),
+                    "those for this meal: K-5, 6-8, 9-12, K-8",
+                ] {
+                    assert!(error.contains(words), "{told}: {words}: {error}");
+                }
+            }
+            (found, _) => panic!("{told}: {:?}", found.map(drop)),
+        }
+    }
+}

@@ -179,9 +179,9 @@ fn view(route: &Route) -> Html {
 /// switches, and what cannot.
 #[hook]
 fn use_book_tables(base: &Rc<Tables>, contents: &Contents) -> (Rc<Tables>, Rc<OwnProblems>) {
-    let label = &base.reference.label;
+    let reference = &base.reference;
     let (part, problems) = &*use_memo(contents.rest.clone(), |rest| {
-        let (part, problems) = usable(rest, label);
+        let (part, problems) = usable(rest, &reference.label, &reference.meal_patterns);
         (part, Rc::new(problems))
     });
     let tables = use_memo((part.clone(), TablesProp(base.clone())), |(part, base)| {

@@ -51,16 +51,17 @@ impl OwnTable {
         self.model().lines().next().unwrap_or_default()
     }
 
-    /// Reads an office's text as this table.
+    /// Reads an office's text as this table, beside the meal patterns that the
+    /// office has.
     ///
     /// # Errors
     /// When it has not all columns, or a row cannot be used.
-    pub fn check(self, text: &str) -> Result<(), TableError> {
+    pub fn check(self, text: &str, patterns: &MealPatterns) -> Result<(), TableError> {
         self.check_header(text)?;
         match self {
-            Self::DietarySpecifications => Specifications::from_csv(text).map(drop),
+            Self::DietarySpecifications => Specifications::own(text, patterns).map(drop),
             Self::MealPatterns => MealPatterns::from_csv(text).map(drop),
-            Self::WeekRules => WeekRules::from_csv(text).map(drop),
+            Self::WeekRules => WeekRules::own(text, patterns).map(drop),
         }
     }
 
@@ -82,8 +83,9 @@ impl OwnTable {
 }
 
 /// The usable part of what a book adds to the tables, without recipes, weeks
-/// and the office's name; and what cannot be used.
-pub fn usable(book: &Book, label: &LabelTables) -> (Book, OwnProblems) {
+/// and the office's name; and what cannot be used. The tables are those that
+/// came with the engine.
+pub fn usable(book: &Book, label: &LabelTables, patterns: &MealPatterns) -> (Book, OwnProblems) {
     let mut problems = OwnProblems::default();
     let mut part = Book {
         own_foods: Vec::new(),
@@ -97,11 +99,14 @@ pub fn usable(book: &Book, label: &LabelTables) -> (Book, OwnProblems) {
             Err(error) => problems.foods.push((food.number, error)),
         }
     }
+    let own_patterns = book.own_rules.meal_patterns.as_deref();
+    let with_own = own_patterns.and_then(|text| patterns.clone().and_own(text).ok());
+    let patterns = with_own.as_ref().unwrap_or(patterns);
     for table in OwnTable::ALL {
         let Some(text) = table.text(&book.own_rules) else {
             continue;
         };
-        match table.check(text) {
+        match table.check(text, patterns) {
             Ok(()) => *table.place(&mut part.own_rules) = Some(text.to_owned()),
             Err(error) => problems.tables.push((table, error)),
         }
@@ -128,6 +133,10 @@ mod tests {
     use engine::own_foods::{Declared, OwnSource};
     use engine::units::Grams;
     use rust_decimal::Decimal;
+
+    fn patterns() -> MealPatterns {
+        MealPatterns::from_csv(OwnTable::MealPatterns.model()).unwrap()
+    }
 
     fn label_food(number: u32, description: &str, grams: u32, sodium: &str) -> OwnFood {
         OwnFood {
@@ -160,7 +169,7 @@ mod tests {
         book.own_rules.week_rules = Some(OwnTable::WeekRules.header().to_owned());
         book.switches.set("whole milk act", false);
         let label = LabelTables::new(&LabelTexts::committed()).unwrap();
-        let (part, problems) = usable(&book, &label);
+        let (part, problems) = usable(&book, &label, &patterns());
         assert_eq!(part.own_foods, book.own_foods[..1]);
         assert_eq!(part.own_rules.week_rules, book.own_rules.week_rules);
         assert_eq!(part.own_rules.meal_patterns, None);
@@ -174,9 +183,10 @@ mod tests {
     #[test]
     fn a_table_begins_with_its_header() {
         for table in OwnTable::ALL {
-            assert_eq!(table.check(table.model()), Ok(()), "{table:?}");
+            let check = |text: &str| table.check(text, &patterns());
+            assert_eq!(check(table.model()), Ok(()), "{table:?}");
             let rows: Vec<&str> = table.model().lines().skip(1).collect();
-            let error = table.check(&rows.join("\n")).unwrap_err();
+            let error = check(&rows.join("\n")).unwrap_err();
             assert_eq!(error.line, 1, "{table:?}");
             assert!(error.problem.contains("header"), "{error}");
         }

@@ -203,14 +203,15 @@ impl Reference {
     /// # Errors
     /// At the first row that cannot be used.
     pub fn with_own_rules(mut self, own: &OwnRules) -> Result<Self, ReferenceError> {
-        if let Some(text) = &own.dietary_specifications {
-            self.specifications = self.specifications.and_own(text)?;
-        }
+        // The patterns say which groups there are.
         if let Some(text) = &own.meal_patterns {
             self.meal_patterns = self.meal_patterns.and_own(text)?;
         }
+        if let Some(text) = &own.dietary_specifications {
+            self.specifications = self.specifications.and_own(text, &self.meal_patterns)?;
+        }
         if let Some(text) = &own.week_rules {
-            self.week_rules = self.week_rules.and_own(text)?;
+            self.week_rules = self.week_rules.and_own(text, &self.meal_patterns)?;
         }
         Ok(self)
     }

@@ -2,7 +2,7 @@
 //! an office settles which reading of the rules it follows.
 
 use crate::tables::{self, Row, TableError};
-use crate::week::Date;
+use crate::week::{Date, GradeGroup};
 use serde::de::DeserializeOwned;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::collections::BTreeSet;
@@ -91,7 +91,14 @@ fn in_force(row: &impl Dated, date: Date, switches: &Switches) -> bool {
         && switches.allow(row.only_when())
 }
 
-fn read<T: Dated + DeserializeOwned>(table: &str, text: &str) -> Result<Vec<T>, TableError> {
+/// Finds what else is wrong with a row.
+type Also<'a, T> = &'a dyn Fn(&T) -> Option<String>;
+
+fn read<T: Dated + DeserializeOwned>(
+    table: &str,
+    text: &str,
+    also: Also<'_, T>,
+) -> Result<Vec<T>, TableError> {
     let rows: Vec<Row<T>> = tables::read(table, text)?;
     for (index, Row { line, row }) in rows.iter().enumerate() {
         let problem = |problem: String| TableError {
@@ -99,7 +106,8 @@ fn read<T: Dated + DeserializeOwned>(table: &str, text: &str) -> Result<Vec<T>, 
             line: *line,
             problem,
         };
-        if let Some(words) = row.problem().or_else(|| dates_problem(row)) {
+        let wrong = row.problem().or_else(|| dates_problem(row));
+        if let Some(words) = wrong.or_else(|| also(row)) {
             return Err(problem(words));
         }
         if let Some(other) = rows[..index].iter().find(|other| overlap(row, &other.row)) {
@@ -126,20 +134,25 @@ impl<T: Dated + DeserializeOwned> DatedTable<T> {
     /// When a row is incomplete, ends before it begins, or two rows on the same
     /// limit are in force on the same day.
     pub fn from_csv(table: &str, text: &str) -> Result<Self, TableError> {
+        Self::checked(table, text, &|_| None)
+    }
+
+    /// Reads a table whose rows are looked at once more.
+    ///
+    /// # Errors
+    /// As [`Self::from_csv`], and when `also` finds something wrong.
+    pub fn checked(table: &str, text: &str, also: Also<'_, T>) -> Result<Self, TableError> {
         Ok(Self {
-            rows: read(table, text)?,
+            rows: read(table, text, also)?,
             switches: Switches::default(),
         })
     }
 
-    /// Adds an office's own rows, in the same form. They stand beside the
-    /// others, also where they speak of the same limit.
-    ///
-    /// # Errors
-    /// As [`Self::from_csv`].
-    pub fn and_own(mut self, table: &str, text: &str) -> Result<Self, TableError> {
-        self.rows.extend(read(table, text)?);
-        Ok(self)
+    /// Adds an office's own rows. They stand beside the others, also where they
+    /// speak of the same limit.
+    pub fn and(mut self, own: Self) -> Self {
+        self.rows.extend(own.rows);
+        self
     }
 
     /// The same table with the switches as an office has set them.
@@ -164,6 +177,18 @@ impl<T: Dated + DeserializeOwned> DatedTable<T> {
             .iter()
             .filter(move |row| in_force(*row, date, &self.switches))
     }
+}
+
+/// What is wrong with the groups of a row, by the groups that its meal has.
+pub fn group_problem(groups: &[GradeGroup], known: &[GradeGroup]) -> Option<String> {
+    let stranger = groups.iter().find(|group| !known.contains(group))?;
+    let known: Vec<&str> = known.iter().map(|group| group.0.as_str()).collect();
+    // In parts with colons between, so that each can be said in another language.
+    Some(format!(
+        "unknown grade group: \"{}\": enter one of those for this meal: {}",
+        stranger.0,
+        known.join(", ")
+    ))
 }
 
 fn dates_problem(row: &impl Dated) -> Option<String> {

@@ -164,12 +164,13 @@ impl MealPatterns {
     }
 
     /// Adds an office's own amounts, in the same form. They stand beside the
-    /// others, also on the same component.
+    /// others, also on the same component, and may be for groups that only the
+    /// office has.
     ///
     /// # Errors
     /// As [`Self::from_csv`].
     pub fn and_own(self, text: &str) -> Result<Self, TableError> {
-        self.0.and_own("own meal patterns", text).map(Self)
+        DatedTable::from_csv("own meal patterns", text).map(|own| Self(self.0.and(own)))
     }
 
     /// The switches that rows ask about.

@@ -1,8 +1,8 @@
 //! Rules on what a week of meals offers, besides amounts: shares, options and
 //! product limits.
 
-use super::dated::{Condition, Dated, DatedTable, Switches};
-use super::pattern::Period;
+use super::dated::{Condition, Dated, DatedTable, Switches, group_problem};
+use super::pattern::{MealPatterns, Period};
 use super::specification::Bound;
 use crate::components::{Component, Mark};
 use crate::tables::{List, TableError};
@@ -186,9 +186,21 @@ impl WeekRules {
     /// others, also on the same limit.
     ///
     /// # Errors
-    /// As [`Self::from_csv`].
-    pub fn and_own(self, text: &str) -> Result<Self, TableError> {
-        self.0.and_own("own week rules", text).map(Self)
+    /// As [`Self::own`].
+    pub fn and_own(self, text: &str, patterns: &MealPatterns) -> Result<Self, TableError> {
+        Self::own(text, patterns).map(|own| Self(self.0.and(own.0)))
+    }
+
+    /// Reads an office's own table.
+    ///
+    /// # Errors
+    /// As [`Self::from_csv`], and when a row is for a group that no meal
+    /// pattern has: it would never be looked at.
+    pub fn own(text: &str, patterns: &MealPatterns) -> Result<Self, TableError> {
+        DatedTable::checked("own week rules", text, &|row: &WeekRule| {
+            group_problem(&row.groups, &patterns.groups(row.meal))
+        })
+        .map(Self)
     }
 
     /// The switches that rows ask about.

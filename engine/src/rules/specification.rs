@@ -1,6 +1,7 @@
 //! Dietary specifications: limits on the average meal of a week.
 
-use super::dated::{Condition, Dated, DatedTable, Switches};
+use super::dated::{Condition, Dated, DatedTable, Switches, group_problem};
+use super::pattern::MealPatterns;
 use crate::exact::rounding::guarded;
 use crate::foods::NutrientId;
 use crate::tables::TableError;
@@ -136,9 +137,21 @@ impl Specifications {
     /// others, also on the same nutrient.
     ///
     /// # Errors
-    /// As [`Self::from_csv`].
-    pub fn and_own(self, text: &str) -> Result<Self, TableError> {
-        self.0.and_own("own dietary limits", text).map(Self)
+    /// As [`Self::own`].
+    pub fn and_own(self, text: &str, patterns: &MealPatterns) -> Result<Self, TableError> {
+        Self::own(text, patterns).map(|own| Self(self.0.and(own.0)))
+    }
+
+    /// Reads an office's own table.
+    ///
+    /// # Errors
+    /// As [`Self::from_csv`], and when a row is for a group that no meal
+    /// pattern has: it would never be looked at.
+    pub fn own(text: &str, patterns: &MealPatterns) -> Result<Self, TableError> {
+        DatedTable::checked("own dietary limits", text, &|row: &DietarySpecification| {
+            group_problem(std::slice::from_ref(&row.group), &patterns.groups(row.meal))
+        })
+        .map(Self)
     }
 
     /// The switches that rows ask about.
@@ -252,7 +265,9 @@ mod tests {
     fn an_office_adds_its_own_limits() {
         let table = Specifications::from_csv(nutrient_data::rules::DIETARY_SPECIFICATIONS).unwrap();
         let own = "lunch,K-5,307,per meal,,at most,900,mg,,2026-08-01,,,board policy,s,own,sodium";
-        let table = table.and_own(&format!("{HEADER}\n{own}\n")).unwrap();
+        let patterns = MealPatterns::from_csv(nutrient_data::rules::MEAL_PATTERNS).unwrap();
+        let text = format!("{HEADER}\n{own}\n");
+        let table = table.and_own(&text, &patterns).unwrap();
         let lunch = Service {
             kind: MealKind::Lunch,
             group: GradeGroup("K-5".into()),

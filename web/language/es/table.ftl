@@ -447,6 +447,8 @@ table-the-text-is-no-complete-JSON = el texto no es un JSON completo
 table-it-may-have-been-cut-off-take-an-earlier-copy = quizá se cortó, tome una copia anterior
 table-begin-with-the-header-as-it-is-given = empiece con el encabezado como se da
 table-compare-the-row-with-the-header = compare la fila con el encabezado
+table-unknown-grade-group = grupo de grados desconocido
+table-enter-one-of-those-for-this-meal = escriba uno de los de esta comida
 
 ## Precauciones
 table-Figures-for-planning-from-the-sources-named-State-and-local-food-codes-your-food-safety-plan-and-the-advice-of-your-health-authority-come-first-Check-with-a-clean-calibrated-thermometer-in-the-thickest-part = Cifras para planear, de las fuentes nombradas. Los códigos de alimentos estatales y locales, su plan de seguridad alimentaria y el consejo de su autoridad de salud van primero. Compruebe con un termómetro limpio y calibrado en la parte más gruesa.

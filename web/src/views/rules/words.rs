@@ -205,9 +205,10 @@ mod tests {
 
     #[test]
     fn examples_can_be_used_as_they_are() {
+        let patterns = MealPatterns::from_csv(OwnTable::MealPatterns.model()).unwrap();
         for table in OwnTable::ALL {
             let text = example_text(table);
-            assert_eq!(table.check(&text), Ok(()), "{table:?}");
+            assert_eq!(table.check(&text, &patterns), Ok(()), "{table:?}");
             assert_eq!(text.lines().count(), 2);
         }
     }
