@@ -1,5 +1,6 @@
 //! Nobody is kept out: axe-core's rules (WCAG 2.2 A and AA, and its best practices) find nothing on
-//! any view, light or dark, on a desktop or a phone.
+//! any view, light or dark, on a desktop or a phone; nothing is lost at twice the size, and nothing
+//! moves for who wants it still.
 
 use crate::visit::{Screen, Visit, journey};
 use serde::Deserialize;
@@ -77,6 +78,67 @@ fn no_obstacles_on_a_phone() {
     });
 }
 
+#[test]
+fn nothing_scrolls_sideways_at_twice_the_size() {
+    journey("access-zoomed", async |visit| {
+        visit.look_with(Screen::DesktopZoomed).await?;
+        visit.open("").await?;
+        let mut wide = Vec::new();
+        for (address, shown) in VIEWS {
+            visit.go(address).await?;
+            visit.element(shown).await?;
+            visit.ask::<()>(UNFOLD, "").await?;
+            let beyond: Vec<String> = visit.ask(BEYOND, "").await?;
+            wide.extend(beyond.into_iter().map(|what| format!("{address}: {what}")));
+            visit.screenshot(&plain(address)).await?;
+        }
+        assert!(wide.is_empty(), "beyond the screen:\n{}", wide.join("\n"));
+        Ok(())
+    });
+}
+
+#[test]
+fn nothing_moves_for_who_wants_it_still() {
+    journey("access-still", async |visit| {
+        visit.open("").await?;
+        prefer(visit, "prefers-reduced-motion", "reduce").await?;
+        let mut moving = Vec::new();
+        for (address, shown) in VIEWS {
+            visit.go(address).await?;
+            visit.element(shown).await?;
+            visit.ask::<()>(UNFOLD, "").await?;
+            let found: Vec<String> = visit.ask(MOVING, "").await?;
+            moving.extend(found.into_iter().map(|what| format!("{address}: {what}")));
+        }
+        assert!(moving.is_empty(), "moves:\n{}", moving.join("\n"));
+        Ok(())
+    });
+}
+
+/// An address as a part of a file's name.
+fn plain(address: &str) -> String {
+    let letter = |c: char| if c.is_alphanumeric() { c } else { '-' };
+    address
+        .trim_start_matches("#/")
+        .chars()
+        .map(letter)
+        .collect()
+}
+
+/// Tells the page what its reader prefers.
+async fn prefer(visit: &Visit, name: &str, value: &str) -> WebDriverResult<()> {
+    let feature = MediaFeature {
+        name: name.to_owned(),
+        value: value.to_owned(),
+    };
+    let media = SetEmulatedMedia {
+        media: None,
+        features: Some(vec![feature]),
+    };
+    visit.browser.cdp().send(media).await?;
+    Ok(())
+}
+
 async fn no_obstacles(visit: &Visit) -> WebDriverResult<()> {
     visit.open("").await?;
     load_rules(visit).await?;
@@ -127,15 +189,7 @@ pub async fn obstacles(visit: &Visit, place: &str) -> WebDriverResult<Vec<String
     visit.ask::<()>(UNFOLD, "").await?;
     let mut found = Vec::new();
     for scheme in ["light", "dark"] {
-        let prefers = MediaFeature {
-            name: "prefers-color-scheme".to_owned(),
-            value: scheme.to_owned(),
-        };
-        let media = SetEmulatedMedia {
-            media: None,
-            features: Some(vec![prefers]),
-        };
-        visit.browser.cdp().send(media).await?;
+        prefer(visit, "prefers-color-scheme", scheme).await?;
         let obstacles = visit.browser.execute_async(RUN, Vec::new()).await?;
         let obstacles: Vec<Obstacle> = obstacles.convert()?;
         found.extend(obstacles.into_iter().map(|obstacle| {
@@ -160,6 +214,34 @@ struct Obstacle {
 /// What is folded up has to be free of obstacles too.
 const UNFOLD: &str =
     "document.querySelectorAll('details').forEach((part) => { part.open = true; });";
+
+/// What makes the page wider than the screen: the elements that reach beyond it, if it scrolls.
+const BEYOND: &str = r##"
+const width = document.documentElement.clientWidth;
+if (document.documentElement.scrollWidth <= width) return [];
+return [`${document.documentElement.scrollWidth} of ${width}`].concat(
+  Array.from(document.querySelectorAll("body *"))
+    .filter((one) => one.getBoundingClientRect().right + window.scrollX > width + 1)
+    .slice(0, 12)
+    .map((one) => `${one.tagName}.${one.className}#${one.id}`));
+"##;
+
+/// What takes longer than 10 ms to get to another look.
+const MOVING: &str = r##"
+const longest = (times) => Math.max(...times.split(",").map((time) =>
+  parseFloat(time) * (time.trim().endsWith("ms") ? 1 : 1000)));
+const styles = ["", "::before", "::after", "::backdrop"];
+const slow = Array.from(document.querySelectorAll("*")).flatMap((one) => styles
+  .filter((part) => {
+    const style = getComputedStyle(one, part || null);
+    return longest(style.transitionDuration) > 10 || longest(style.animationDuration) > 10;
+  })
+  .map((part) => `${one.tagName}.${one.className}#${one.id}${part}`));
+const running = document.getAnimations()
+  .filter((one) => one.effect.getComputedTiming().activeDuration > 10)
+  .map((one) => `runs: ${one.animationName ?? one.transitionProperty}`);
+return slow.concat(running).slice(0, 20);
+"##;
 
 const RUN: &str = r#"
 const done = arguments[arguments.length - 1];

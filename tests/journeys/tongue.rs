@@ -2,6 +2,7 @@
 //! keyboard alone. What is seen is compared with the language files.
 
 use crate::visit::{Visit, journey};
+use gramwright_tests::fixtures;
 use std::fs;
 use std::path::Path;
 use thirtyfour::prelude::*;
@@ -88,6 +89,68 @@ fn a_person_works_in_spanish_by_keyboard() {
             .see(&format!("{missed} .finding-what dd"), &[&sodium])
             .await?;
         visit.screenshot("week").await
+    });
+}
+
+/// Texts on the page that are descriptions of the dataset and are not marked as English.
+const UNMARKED: &str = r##"
+const descriptions = new Set(JSON.parse(arguments[0]));
+const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+const unmarked = [];
+while (texts.nextNode()) {
+  const text = texts.currentNode.data.trim();
+  const place = texts.currentNode.parentElement;
+  if (descriptions.has(text) && !place.closest("[lang]").lang.startsWith("en"))
+    unmarked.push(`${text} in ${place.tagName}.${place.className}`);
+}
+return unmarked;
+"##;
+
+/// Waits for what shows a description that is marked, and sees none there that is not.
+async fn see_english_marked(visit: &Visit, marked: &str) -> WebDriverResult<()> {
+    visit.element(marked).await?;
+    let foods = fixtures::foods().foods().iter();
+    let descriptions: Vec<&str> = foods.map(|food| food.description.as_str()).collect();
+    let descriptions = serde_json::to_string(&descriptions).expect("texts");
+    let unmarked: Vec<String> = visit.ask(UNMARKED, &descriptions).await?;
+    assert!(unmarked.is_empty(), "{marked}: {unmarked:#?}");
+    Ok(())
+}
+
+#[test]
+fn the_datasets_english_is_marked_in_spanish() {
+    journey("tongue-marks", async |visit| {
+        visit.open("").await?;
+        tab_to(visit, "#language").await?;
+        visit.press(Key::Down).await?;
+        visit.element("html[lang=es-US]").await?;
+
+        visit.go("#/recipe/beef-and-bean-chili").await?;
+        visit.tab_to("#ingredients").await?;
+        visit.press(Key::Control + Key::Home).await?;
+        visit.press(Key::Tab).await?;
+        visit.see_keyboard_on("#reading-0").await?;
+        visit.press(Key::Enter).await?;
+        see_english_marked(visit, "#correction-food-list [lang=en]").await?;
+        see_english_marked(visit, "[data-test=reading-food][lang=en]").await?;
+
+        visit.go("#/recipe/beef-and-bean-chili/line/1").await?;
+        see_english_marked(visit, "[data-test=proposal-title][lang=en]").await?;
+
+        visit.go("#/foods").await?;
+        visit.tab_to("#find-food").await?;
+        visit.type_text("milk").await?;
+        see_english_marked(visit, "#find-food-list [lang=en]").await?;
+
+        visit.press(Key::Control + "k").await?;
+        wait_for_focus(visit, "find-anything").await?;
+        visit.type_text("milk").await?;
+        see_english_marked(visit, "#find-anything-list [lang=en]").await?;
+
+        visit.go("#/week/lunch-2026-11-30/review").await?;
+        see_english_marked(visit, "[data-test=review-food] [lang=en]").await?;
+        visit.go("#/buying/lunch-2026-11-30/2026-12-03").await?;
+        see_english_marked(visit, "[data-test=to-buy] [lang=en]").await
     });
 }
 

@@ -31,16 +31,20 @@ const FAILED: &str = "failed";
 pub enum Screen {
     /// An office desktop.
     Desktop,
+    /// The same desktop with everything at twice its size: half as wide in CSS pixels.
+    DesktopZoomed,
     /// A phone held upright.
     Phone,
 }
 
 impl Screen {
-    /// Width and height in CSS pixels, and whether it is a touch device.
-    fn size(self) -> (u32, u32, bool) {
+    /// Width and height in CSS pixels, how many of the device's make one of them, and whether it is
+    /// a touch device.
+    fn size(self) -> (u32, u32, f64, bool) {
         match self {
-            Self::Desktop => (1280, 900, false),
-            Self::Phone => (390, 844, true),
+            Self::Desktop => (1280, 900, 1.0, false),
+            Self::DesktopZoomed => (640, 450, 2.0, false),
+            Self::Phone => (390, 844, 1.0, true),
         }
     }
 }
@@ -208,11 +212,11 @@ impl Visit {
     /// # Errors
     /// When the browser refuses.
     pub async fn look_with(&self, screen: Screen) -> WebDriverResult<()> {
-        let (width, height, touch) = screen.size();
+        let (width, height, scale, touch) = screen.size();
         self.browser
             .cdp()
             .emulation()
-            .set_device_metrics_override(width, height, 1.0, touch)
+            .set_device_metrics_override(width, height, scale, touch)
             .await
     }
 

@@ -97,8 +97,7 @@ fn foods(page: &Page, typed: &str) -> Vec<Pick> {
             let note = group.unwrap_or_else(|| Say("find-food").to_string());
             Pick {
                 key: Route::Food(food.id).fragment().into(),
-                name: food.description.clone().into(),
-                note: note.into(),
+                ..Pick::food(food, note.into())
             }
         })
         .collect()
@@ -108,6 +107,7 @@ fn pick(route: &Route, name: String, kind: Say) -> Pick {
     Pick {
         key: route.fragment().into(),
         name: name.into(),
+        lang: None,
         note: kind.into(),
     }
 }

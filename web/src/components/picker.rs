@@ -1,7 +1,9 @@
 //! A field that searches as one types, with a list to choose from (the
 //! combobox pattern of the ARIA Authoring Practices).
 
+use crate::language::lang_of_food;
 use crate::words;
+use engine::foods::Food;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -12,8 +14,22 @@ pub struct Pick {
     pub key: AttrValue,
     /// Its name.
     pub name: AttrValue,
+    /// The language of its name, where that is not the one that is spoken.
+    pub lang: Option<&'static str>,
     /// What else is to be said of it.
     pub note: AttrValue,
+}
+
+impl Pick {
+    /// A food by its number.
+    pub fn food(food: &Food, note: AttrValue) -> Self {
+        Self {
+            key: food.id.to_string().into(),
+            name: food.description.clone().into(),
+            lang: lang_of_food(food.id),
+            note,
+        }
+    }
 }
 
 /// What the field searches.
@@ -121,7 +137,7 @@ fn option(id: String, pick: &Pick, chosen: bool, choose: &Callback<Pick>) -> Htm
     html! {
         <li key={pick.key.to_string()} {id} role="option" aria-selected={chosen.to_string()}
             data-key={&pick.key} {onmousedown}>
-            <span class="pick-name">{ &pick.name }</span>
+            <span class="pick-name" lang={pick.lang}>{ &pick.name }</span>
             <span class="pick-note">{ &pick.note }</span>
         </li>
     }

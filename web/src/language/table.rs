@@ -3,6 +3,7 @@
 //! test says so, instead of keeping one that no longer fits.
 
 use super::spoken::{Language, spoken, worded};
+use engine::foods::{Food, FoodId};
 use yew::prelude::*;
 
 /// A text of a table, of the dataset's own words, or of an error, in the
@@ -18,10 +19,32 @@ pub fn of_table(text: &str) -> String {
 /// Words of the dataset or of a publication, which are in English whatever is
 /// spoken, and marked so for readers of the screen (WCAG 2.2, 3.1.2).
 pub fn in_english(text: &str) -> Html {
-    match spoken() {
-        Language::English => html! { { text } },
-        Language::Spanish => html! { <span lang="en">{ text }</span> },
+    match english() {
+        None => html! { { text } },
+        lang => html! { <span {lang}>{ text }</span> },
     }
+}
+
+/// The description of a food, marked where it is in another language.
+pub fn description(food: &Food) -> Html {
+    match lang_of_food(food.id) {
+        None => html! { { &food.description } },
+        Some(_) => in_english(&food.description),
+    }
+}
+
+/// What an element with a food's description has as its `lang`. The dataset's
+/// are in English; an office writes its own as it speaks.
+pub fn lang_of_food(food: FoodId) -> Option<&'static str> {
+    match food {
+        FoodId::Sr28(_) => english(),
+        FoodId::Own(_) => None,
+    }
+}
+
+/// The mark of English; nothing where it is spoken anyway.
+fn english() -> Option<&'static str> {
+    (spoken() != Language::English).then_some("en")
 }
 
 /// The message for a text: its letters and digits with hyphens between.

@@ -32,13 +32,12 @@ pub fn LookUp() -> Html {
 
 fn found(page: &Page, typed: &str) -> Vec<Pick> {
     let groups = &page.tables.reference.foods;
-    let picks = page.tables.foods_found(typed, OFFERED).map(|food| Pick {
-        key: food.id.to_string().into(),
-        name: food.description.clone().into(),
-        note: groups
-            .group_name(food.group)
-            .map_or_else(|| words::YOUR_OWN.to_string(), of_table)
-            .into(),
-    });
-    picks.take(OFFERED).collect()
+    let found = page.tables.foods_found(typed, OFFERED).take(OFFERED);
+    found
+        .map(|food| {
+            let group = groups.group_name(food.group).map(of_table);
+            let note = group.unwrap_or_else(|| words::YOUR_OWN.to_string());
+            Pick::food(food, note.into())
+        })
+        .collect()
 }

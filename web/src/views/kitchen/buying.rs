@@ -6,7 +6,7 @@ use super::pick::{PickDay, Picked, picked};
 use super::sheet::title_of;
 use super::{ask, words};
 use crate::format;
-use crate::language::in_english;
+use crate::language::lang_of_food;
 use crate::page::{Page, note_address, use_page, use_title};
 use crate::route::Route;
 use engine::exact::{Digits, FigureStatus, PartialSum};
@@ -170,7 +170,7 @@ fn food_row(page: &Page, row: &PurchaseRow) -> Html {
     let pack = order.and_then(|order| packs.get(order.pack));
     html! {
         <tr data-test="to-buy" data-food={row.food.to_string()}>
-            <th scope="row">{ in_english(&name) }</th>
+            <th scope="row" lang={lang_of_food(row.food)}>{ name }</th>
             <td class="number">{ words::weight(row.edible) }</td>
             <td class="number">{ words::weight(row.purchased) }</td>
             <td>

@@ -2,7 +2,7 @@
 
 use super::{Edit, use_edit, words};
 use crate::components::{DateField, MASSES, NumberField, Pick, Picker, Select, UnitField, VOLUMES};
-use crate::language::in_english;
+use crate::language::lang_of_food;
 use crate::page::{Page, use_page};
 use crate::state::ProductionEdit;
 use engine::foods::FoodId;
@@ -68,12 +68,10 @@ pub fn Packs() -> Html {
 }
 
 fn found(page: &Page, typed: &str) -> Vec<Pick> {
-    let picks = page.tables.foods_found(typed, OFFERED).map(|food| Pick {
-        key: food.id.to_string().into(),
-        name: food.description.clone().into(),
-        note: AttrValue::default(),
-    });
-    picks.take(OFFERED).collect()
+    let found = page.tables.foods_found(typed, OFFERED).take(OFFERED);
+    found
+        .map(|food| Pick::food(food, AttrValue::default()))
+        .collect()
 }
 
 fn row(page: &Page, index: usize, pack: &Pack, edit: &Edit) -> Html {
@@ -103,7 +101,7 @@ fn row(page: &Page, index: usize, pack: &Pack, edit: &Edit) -> Html {
     let remove = edit.reform(move |_| ProductionEdit::RemovePack(index));
     html! {
         <tr data-test="pack" data-food={pack.food.to_string()}>
-            <th scope="row">{ in_english(&name) }</th>
+            <th scope="row" lang={lang_of_food(pack.food)}>{ &name }</th>
             <td><input type="text" autocomplete="off" aria-label={words::of(words::PACK, &name)}
                 value={pack.words.clone()} oninput={words_typed} /></td>
             <td>

@@ -5,6 +5,7 @@ use super::correction::{Change, Correct, food_picks};
 use super::{phrases, words};
 use crate::components::{MASSES, Picker, Select, UnitField};
 use crate::format;
+use crate::language::lang_of_food;
 use crate::named;
 use crate::page::use_page;
 use engine::exact::Digits;
@@ -73,7 +74,7 @@ pub fn Cooked(props: &CookedProps) -> Html {
                     {on_pick} />
             }
             if let Some(cooked) = cooked {
-                if chosen == other { <p class="note">{ name(foods, cooked.food) }</p> }
+                if chosen == other { <p class="note" lang={lang_of_food(cooked.food)}>{ name(foods, cooked.food) }</p> }
                 { measured(props, cooked) }
                 { retained(foods, &props.retained) }
             }

@@ -159,16 +159,13 @@ fn picked(key: &str) -> Change {
 /// Foods for what is typed.
 pub fn food_picks(page: &Page, typed: &str) -> Vec<Pick> {
     let groups = &page.tables.reference.foods;
-    let picks = page.tables.foods_found(typed, OFFERED).map(|food| Pick {
-        key: food.id.to_string().into(),
-        name: food.description.clone().into(),
-        note: groups
-            .group_name(food.group)
-            .map(of_table)
-            .unwrap_or_default()
-            .into(),
-    });
-    picks.collect()
+    let found = page.tables.foods_found(typed, OFFERED);
+    found
+        .map(|food| {
+            let group = groups.group_name(food.group).map(of_table);
+            Pick::food(food, group.unwrap_or_default().into())
+        })
+        .collect()
 }
 
 /// Foods and recipes for what is typed.
@@ -180,6 +177,7 @@ fn offers(page: &Page, typed: &str) -> Vec<Pick> {
         .map(|recipe| Pick {
             key: format!("{RECIPE}{}", recipe.id.0).into(),
             name: recipe.title.clone().into(),
+            lang: None,
             note: words::A_RECIPE.into(),
         });
     food_picks(page, typed).into_iter().chain(recipes).collect()

@@ -215,7 +215,7 @@ fn button(
             aria-expanded={is_open.to_string()} {onclick} {onkeydown} {onfocus}>
             { reading.level.mark() }
             <span class="for-readers">{ words::line(line + 1) }</span>
-            <span class="reading-food" data-test="reading-food">{ &reading.food }</span>
+            <span class="reading-food" data-test="reading-food" lang={reading.lang}>{ &reading.food }</span>
             <span class="reading-how" data-test="reading-how">{ &reading.how }</span>
             <span class="reading-grams" data-test="reading-grams">{ &reading.grams }</span>
         </button>

@@ -2,6 +2,7 @@
 
 use super::phrases;
 use crate::format;
+use crate::language::lang_of_food;
 use crate::named;
 use crate::page::Page;
 use crate::tables::StudiedRecipe;
@@ -66,6 +67,8 @@ pub struct Reading {
     pub level: Level,
     /// The food.
     pub food: String,
+    /// The language of its name, where that is not the one that is spoken.
+    pub lang: Option<&'static str>,
     /// How its weight was found, or what is missing.
     pub how: String,
     /// The weight with its unit; empty where there is none.
@@ -86,6 +89,7 @@ pub fn reading_of(
             return Some(Reading {
                 level: Level::Aside,
                 food: phrases::HEADING.to_string(),
+                lang: None,
                 how: String::new(),
                 grams: String::new(),
             });
@@ -99,9 +103,11 @@ pub fn reading_of(
         Some(problem) => problem.clone(),
         None => how(of),
     };
+    let (food, lang) = food_of(page, of);
     Some(Reading {
         level: level_of(of, problem.is_some(), is_corrected),
-        food: food_of(page, of),
+        food,
+        lang,
         how,
         grams: weight.map(format::grams).unwrap_or_default(),
     })
@@ -146,19 +152,20 @@ fn level_of(line: &LineStudy, has_problem: bool, is_corrected: bool) -> Level {
     }
 }
 
-fn food_of(page: &Page, line: &LineStudy) -> String {
+/// What is called the food of a line, and in which language if not the spoken.
+fn food_of(page: &Page, line: &LineStudy) -> (String, Option<&'static str>) {
     if let Some(id) = &line.recipe {
         let recipe = page.contents().recipe(id);
         let title = recipe.map_or_else(|| id.0.clone(), |recipe| title_or_untitled(&recipe.title));
-        return phrases::the_recipe(&title);
+        return (phrases::the_recipe(&title), None);
     }
     let counted = line.cooked.as_ref().map(|cooked| cooked.cooked);
     counted
         .or(line.read.food)
         .and_then(|food| page.tables.reference.foods.food(food))
         .map_or_else(
-            || line.read.reading.food_words.clone(),
-            |food| food.description.clone(),
+            || (line.read.reading.food_words.clone(), None),
+            |food| (food.description.clone(), lang_of_food(food.id)),
         )
 }
 

@@ -56,7 +56,7 @@ fn row(page: &Page, line: &RecipeLine, reading: &Reading) -> Html {
         <tr>
             <th scope="row">{ &line.text }</th>
             <td class="number">{ &reading.grams }</td>
-            <td>{ &reading.food }
+            <td><span lang={reading.lang}>{ &reading.food }</span>
                 if let Some(food) = chosen {
                     <span class="note">{ " " }{ words::chosen(&food.to_string()) }</span>
                 }

@@ -2,6 +2,7 @@
 //! office's own foods.
 
 use super::{Dish, part, words};
+use crate::language::description;
 use crate::page::Page;
 use engine::foods::FoodId;
 use engine::own_foods::OwnSource;
@@ -27,7 +28,7 @@ pub fn sources(page: &Page, dishes: &[Dish]) -> Html {
                 Some(html! {
                     <tr data-test="review-food">
                         <td class="number">{ id.to_string() }</td>
-                        <th scope="row">{ &food.description }</th>
+                        <th scope="row">{ description(food) }</th>
                         <td>{ source(page, *id) }</td>
                     </tr>
                 })

@@ -61,6 +61,7 @@ pub fn OfferView(props: &OfferViewProps) -> Html {
             .map(|recipe| Pick {
                 key: recipe.id.0.clone().into(),
                 name: title_or_untitled(&recipe.title).into(),
+                lang: None,
                 note: AttrValue::default(),
             })
             .collect()

@@ -70,6 +70,7 @@ pub fn Fields(props: &FieldsProps) -> Html {
                 .map(|recipe| Pick {
                     key: recipe.id.0.clone().into(),
                     name: title_or_untitled(&recipe.title).into(),
+                    lang: None,
                     note: AttrValue::default(),
                 })
                 .collect::<Vec<_>>()

@@ -4,7 +4,7 @@
 use super::state_it::StateIt;
 use super::words;
 use crate::format;
-use crate::language::in_english;
+use crate::language::description;
 use crate::page::use_page;
 use crate::views::recipe::CardProps;
 use engine::components::{Component, CouldAdd, LineCredit, RecipeCredits};
@@ -43,7 +43,7 @@ pub fn CreditedLine(props: &CreditedLineProps) -> Html {
                     { sum(credits, credit) }
                 </span>
             </summary>
-            if let Some(food) = food { <p class="note">{ in_english(&food.description) }</p> }
+            if let Some(food) = food { <p class="note">{ description(food) }</p> }
             if is_stated {
                 <p>{ words::stated(&credit.reason) }</p>
             } else {

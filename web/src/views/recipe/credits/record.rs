@@ -2,6 +2,7 @@
 
 use super::line::{arithmetic, sum};
 use super::{credited, exact, known, open, words};
+use crate::language::description;
 use crate::page::use_page;
 use crate::tables::StudiedRecipe;
 use engine::recipe::Recipe;
@@ -45,7 +46,7 @@ pub fn CreditRecord(props: &CreditRecordProps) -> Html {
                     <li>
                         { line.map(|line| line.text.clone()) }{ ": " }
                         <strong>{ sum(credits, credit) }</strong>
-                        if let Some(food) = food { { " – " }{ &food.description } }
+                        if let Some(food) = food { { " – " }{ description(food) } }
                         if is_stated {
                             <p>{ words::stated(&credit.reason) }</p>
                         } else {

@@ -2,7 +2,7 @@
 
 use super::words;
 use crate::format;
-use crate::language::{Say, in_english, of_table};
+use crate::language::{Say, description, of_table};
 use crate::named;
 use engine::exact::Digits;
 use engine::foods::{FoodTable, Nutrient};
@@ -18,7 +18,7 @@ pub fn part(foods: &FoodTable, nutrient: &Nutrient, part: &PartOrigin, text: &st
         <li data-test="origin-part" data-line={part.line.to_string()}>
             <h3>{ text }</h3>
             if let Some(food) = food {
-                <p class="note">{ in_english(&food.description) }{ format!(" ({})", food.id) }</p>
+                <p class="note">{ description(food) }{ format!(" ({})", food.id) }</p>
             }
             <p class="arithmetic">{ arithmetic(nutrient, part) }</p>
             if let Some(bounds) = bounds(part) { <p class="note">{ bounds }</p> }

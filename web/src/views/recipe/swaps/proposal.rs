@@ -4,7 +4,7 @@ use super::moved::{in_weeks, moved};
 use super::search::Weeks;
 use super::verdicts::verdicts;
 use super::{reasons, words};
-use crate::language::of_table;
+use crate::language::{lang_of_food, of_table};
 use crate::page::{Page, use_page};
 use engine::foods::NutrientId;
 use engine::swaps::{Change, Proposal};
@@ -51,7 +51,7 @@ pub fn ProposalCard(props: &ProposalCardProps) -> Html {
             aria-labelledby={id.clone()} data-test="proposal" data-at={props.at.to_string()}>
             <h3 id={id}>
                 <span class="swap-number">{ words::number(props.number) }</span>{ " " }
-                <span data-test="proposal-title">{ &title }</span>
+                <span data-test="proposal-title" lang={lang(&proposal.change)}>{ &title }</span>
             </h3>
             <ul class="swap-lines" aria-label={words::NEW_LINES}>
                 { for proposal.lines.iter().map(|line| html! {
@@ -92,6 +92,14 @@ pub fn title(change: &Change) -> String {
         Change::Food { description, .. } => description.clone(),
         Change::Half { description, .. } => words::half(description),
         Change::Move { words, .. } => of_table(words),
+    }
+}
+
+/// In which language that is, if not the one that is spoken.
+fn lang(change: &Change) -> Option<&'static str> {
+    match change {
+        Change::Food { food, .. } => lang_of_food(*food),
+        Change::Half { .. } | Change::Move { .. } => None,
     }
 }
 
