@@ -22,7 +22,7 @@ pub struct DateFieldProps {
     pub value: Option<Date>,
     /// Told of every day that is written out.
     pub on_change: Callback<Date>,
-    /// Told when the field is empty or incomplete, where that means something.
+    /// Told when the field is emptied, where that means something.
     #[prop_or_default]
     pub on_clear: Option<Callback<()>>,
 }
@@ -31,15 +31,18 @@ pub struct DateFieldProps {
 #[derive(Debug, PartialEq, Eq)]
 enum Typed {
     Day(Date),
-    /// The field gives an empty text while its date is incomplete.
     Nothing,
-    PartOfYear,
+    /// Something is still to be typed: what stands there is left alone.
+    Part,
 }
 
-fn read(text: &str) -> Typed {
+/// The field gives an empty text, and says that it is incomplete, while parts
+/// of its date are missing.
+fn read(text: &str, is_incomplete: bool) -> Typed {
     match text.parse::<Date>() {
         Ok(day) if day.year() >= FIRST_YEAR => Typed::Day(day),
-        Ok(_) => Typed::PartOfYear,
+        Ok(_) => Typed::Part,
+        Err(_) if is_incomplete => Typed::Part,
         Err(_) => Typed::Nothing,
     }
 }
@@ -50,11 +53,12 @@ pub fn DateField(props: &DateFieldProps) -> Html {
     let onchange = {
         let (change, clear) = (props.on_change.clone(), props.on_clear.clone());
         Callback::from(move |event: Event| {
-            let text = event.target_unchecked_into::<HtmlInputElement>().value();
-            match (read(&text), &clear) {
+            let field = event.target_unchecked_into::<HtmlInputElement>();
+            let is_incomplete = field.validity().bad_input();
+            match (read(&field.value(), is_incomplete), &clear) {
                 (Typed::Day(day), _) => change.emit(day),
                 (Typed::Nothing, Some(clear)) => clear.emit(()),
-                (Typed::Nothing, None) | (Typed::PartOfYear, _) => {}
+                (Typed::Nothing, None) | (Typed::Part, _) => {}
             }
         })
     };
@@ -72,16 +76,17 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_year_is_read_when_it_is_finished() {
+    fn a_day_is_read_when_it_is_finished() {
         let day = |text: &str| Typed::Day(text.parse().expect("a day"));
-        for (text, typed) in [
-            ("2026-12-14", day("2026-12-14")),
-            ("2000-01-01", day("2000-01-01")),
-            ("0002-12-14", Typed::PartOfYear),
-            ("0202-12-14", Typed::PartOfYear),
-            ("", Typed::Nothing),
+        for (text, is_incomplete, typed) in [
+            ("2026-12-14", false, day("2026-12-14")),
+            ("2000-01-01", false, day("2000-01-01")),
+            ("0002-12-14", false, Typed::Part),
+            ("0202-12-14", false, Typed::Part),
+            ("", true, Typed::Part),
+            ("", false, Typed::Nothing),
         ] {
-            assert_eq!(read(text), typed, "{text}");
+            assert_eq!(read(text, is_incomplete), typed, "{text}");
         }
     }
 }
