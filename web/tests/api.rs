@@ -323,7 +323,9 @@ fn proposes_what_else_could_go_there() {
 fn says_why_a_week_cannot_be_mended() {
     let limit = "meal,group,nutrient,basis,kcal_per_gram,bound,limit,unit,leaves_out,from,until,only_when,paragraph,source,status,words\n\
          supper,cooks,307,per meal,,at most,500,mg,,2026-08-01,,,policy,office,own,sodium\n";
-    // Of a supper for grown-ups the rules ask nothing; the limit is the office's own.
+    // Of a supper for grown-ups the rules ask nothing; group, pattern and limit are the office's own.
+    let pattern = "meal,group,component,period,bound,amount,unit,force,counted,scaled_to,from,until,only_when,paragraph,source,status,words\n\
+         supper,cooks,fruits,day,at least,0,cup,required,smallest,,2026-08-01,,,policy,office,own,fruits each day\n";
     let day = |date: &str| {
         json!({
             "date": date,
@@ -348,7 +350,7 @@ fn says_why_a_week_cannot_be_mended() {
             "title": "First",
             "days": [day("2026-11-30"), day("2026-12-01"), day("2026-12-02")],
         }],
-        "ownRules": { "dietarySpecifications": limit },
+        "ownRules": { "dietarySpecifications": limit, "mealPatterns": pattern },
     });
     let ask = json!({ "margin": 0, "ways": { "swaps": false } });
     // The vanilla "to taste" leaves the figure a lower bound: it is missed for certain, but less
