@@ -216,8 +216,10 @@ fn use_route() -> Route {
                 let next = current_route();
                 let before = shown.replace(next.clone());
                 let is_same_card = next.card().is_some() && next.card() == before.card();
+                // The same view under another address, such as none.
+                let is_same = is_same_card || next == before;
                 route.set(next);
-                if !is_same_card {
+                if !is_same {
                     // A new view is read from its start.
                     crate::page::focus("content");
                     gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
