@@ -132,7 +132,11 @@ pub fn small(seed: u64, hopeless: bool) -> MadeWeek {
             ),
         );
         let amounts = match amounts {
-            0 => None,
+            // A limit is for a group that some pattern has: this one asks for nothing.
+            0 => Some(format!(
+                "{AMOUNT_HEADER}\n{}\n",
+                amount("vegetables", "day", "0", "cup", "smallest"),
+            )),
             1 => Some(format!(
                 "{AMOUNT_HEADER}\n{}\n{}\n",
                 amount("vegetables", "day", "0.625", "cup", "smallest"),
