@@ -8,12 +8,10 @@
 //! number of changes further.
 
 use super::model::Model;
-use super::pose::{Ask, Posed, pose, range_of_chosen};
+use super::pose::{Ask, Posed, Work, chosen, pose, range_of_chosen};
 use super::simplify::Simplified;
 use super::solve::{Chosen, Solved};
-use microlp::{
-    Error, Problem, ResumeOptions, Solution, SolutionStatus, SolveOptions, SolveOutcome, Variable,
-};
+use microlp::{Error, Solution, SolutionStatus, SolveOutcome, Variable};
 
 /// How many changes are tried alone in one piece of work.
 const TRIED: usize = 30;
@@ -35,14 +33,15 @@ const WHOLE: f64 = 1e-6;
 #[derive(Debug)]
 pub(super) struct Levels {
     model: Model,
+    /// With what is left at this level.
     simplified: Simplified,
+    /// What is left out at every level.
+    left_out: Vec<bool>,
     /// How many changes are chosen; nothing while it is asked which changes no
     /// plan has, however many they are …
     level: Option<f64>,
     /// … and how many could be, at least and at most.
     range: (f64, f64),
-    /// What of `simplified` is left at this level.
-    left_out: Vec<bool>,
     best: Option<Chosen>,
     stage: Stage,
     nodes: u64,
@@ -82,12 +81,6 @@ struct Branching {
     nodes: u64,
     /// Whether it has found a better plan than the one it began with.
     has_improved: bool,
-}
-
-#[derive(Debug)]
-enum Work {
-    Fresh(Problem),
-    Going(SolveOutcome),
 }
 
 impl Levels {
@@ -140,11 +133,7 @@ impl Levels {
     }
 
     fn pose(&self, ask: Ask) -> Option<Posed> {
-        let narrowed = Simplified {
-            left_out: self.left_out.clone(),
-            ..self.simplified.clone()
-        };
-        let mut posed = pose(&self.model, &narrowed, ask)?;
+        let mut posed = pose(&self.model, &self.simplified, ask)?;
         if let Some(level) = self.level {
             posed.choose(&self.model, level);
         }
@@ -175,21 +164,12 @@ impl Levels {
         }
     }
 
-    fn chosen(&self, solution: &Solution, variables: &[Option<Variable>]) -> Chosen {
-        let columns: Vec<usize> = (0..variables.len())
-            .filter(|at| {
-                let value = variables[*at].map(|variable| solution.var_value(variable));
-                self.model.columns[*at].integer && value.is_some_and(|value| value > 0.5)
-            })
-            .collect();
-        Chosen {
+    /// Keeps a plan that is better than the one in hand; false if it is not.
+    fn take(&mut self, columns: Vec<usize>) -> bool {
+        let found = Chosen {
             objective: columns.iter().map(|at| self.model.columns[*at].cost).sum(),
             columns,
-        }
-    }
-
-    /// Keeps a plan that is better than the one in hand; false if it is not.
-    fn take(&mut self, found: Chosen) -> bool {
+        };
         let is_better = (self.best.as_ref()).is_none_or(|best| found.objective < best.objective);
         if is_better {
             self.best = Some(found);
@@ -201,10 +181,11 @@ impl Levels {
     /// fractions.
     fn try_alone(&mut self, mut trying: Box<Trying>) -> Stage {
         let mut tried = 0;
-        while trying.at < self.left_out.len() && tried < TRIED {
+        while trying.at < self.simplified.left_out.len() && tried < TRIED {
             let at = trying.at;
             trying.at += 1;
-            let Some(variable) = trying.variables[at].filter(|_| !self.left_out[at]) else {
+            let Some(variable) = trying.variables[at].filter(|_| !self.simplified.left_out[at])
+            else {
                 continue;
             };
             if !self.model.columns[at].integer || trying.base.var_value(variable) > 1.0 - WHOLE {
@@ -212,19 +193,19 @@ impl Levels {
             }
             tried += 1;
             if let Err(Error::Infeasible) = trying.base.clone().fix_var(variable, 1.0) {
-                self.left_out[at] = true;
+                self.simplified.left_out[at] = true;
                 trying.dropped += 1;
             }
         }
-        if trying.at < self.left_out.len() {
+        if trying.at < self.simplified.left_out.len() {
             return Stage::Trying(trying);
         }
-        let left = self.left_out.iter().filter(|out| !**out).count();
+        let left = self.simplified.left_out.iter().filter(|out| !**out).count();
         if trying.dropped * WORTH_AGAIN > left {
             return Stage::Narrowing;
         }
         if self.level.is_none() {
-            self.simplified.left_out.clone_from(&self.left_out);
+            self.left_out.clone_from(&self.simplified.left_out);
             return match range_of_chosen(&self.model, &self.simplified) {
                 Some(range) => {
                     self.range = range;
@@ -257,19 +238,7 @@ impl Levels {
             nodes: before,
             mut has_improved,
         } = branching;
-        let answer = match work {
-            Work::Fresh(problem) => {
-                let mut options = SolveOptions::default();
-                options.node_limit = Some(nodes);
-                problem.solve_with(options)
-            }
-            Work::Going(outcome) => {
-                let mut options = ResumeOptions::default();
-                options.node_limit = Some(nodes);
-                outcome.resume_with(options)
-            }
-        };
-        let outcome = match answer {
+        let outcome = match work.go_on(nodes) {
             Ok(outcome) => outcome,
             Err(Error::Infeasible) => return self.next_level(),
             Err(_) => return Stage::Over(Solved::GaveUp),
@@ -278,7 +247,7 @@ impl Levels {
         self.nodes += done - before;
         if let Some(solution) = outcome.solution() {
             let is_least = solution.status() == SolutionStatus::Optimal;
-            has_improved |= self.take(self.chosen(solution, &variables));
+            has_improved |= self.take(chosen(&self.model, &variables, solution));
             match ask {
                 Ask::WholeAny => return Stage::Narrowing,
                 _ if is_least => return self.next_level(),
@@ -302,7 +271,7 @@ impl Levels {
         let (first, last) = self.range;
         let level = self.level.map_or(first, |level| level + 1.0);
         self.level = Some(level);
-        self.left_out.clone_from(&self.simplified.left_out);
+        self.simplified.left_out.clone_from(&self.left_out);
         match &self.best {
             Some(best) if best.objective <= level * self.cheapest() || level > last => {
                 Stage::Over(Solved::Least(best.clone()))
@@ -315,8 +284,8 @@ impl Levels {
 
 #[cfg(test)]
 mod tests {
-    use super::super::model::{Column, Sum};
     use super::super::simplify::simplify;
+    use super::super::small::{choices, exclude, keeps, least, sum};
     use super::*;
     use proptest::prelude::*;
 
@@ -324,55 +293,16 @@ mod tests {
 
     /// Changes that cost nearly one, demands, and changes that exclude each other, by bits.
     fn model(costs: &[u8], demands: &[(Vec<i8>, i8)], exclusions: &[u16]) -> Model {
-        let column = |cost: &u8| Column {
-            name: String::new(),
-            cost: 1.0 + f64::from(*cost) / 4096.0,
-            lower: 0.0,
-            upper: Some(1.0),
-            integer: true,
-        };
-        let mut model = Model {
-            columns: costs.iter().map(column).collect(),
-            rows: Vec::new(),
-        };
-        let sum = |coefficients: &mut dyn Iterator<Item = f64>| {
-            let mut sum = Sum::default();
-            for (column, coefficient) in coefficients.enumerate() {
-                sum.add(column, coefficient);
-            }
-            sum
-        };
+        let costs = costs.iter().map(|cost| 1.0 + f64::from(*cost) / 4096.0);
+        let mut model = choices(costs);
         for (coefficients, least) in demands {
-            let mut numbers = coefficients.iter().map(|number| f64::from(*number));
-            let least = f64::from(*least);
-            model.at_least(String::new(), Vec::new(), sum(&mut numbers), least);
+            let sum = sum(coefficients.iter().map(|number| f64::from(*number)));
+            model.at_least(String::new(), Vec::new(), sum, f64::from(*least));
         }
         for group in exclusions {
-            let mut bits = (0..COLUMNS).map(|at| f64::from(group >> at & 1));
-            model.at_most(String::new(), Vec::new(), sum(&mut bits), 1.0);
+            exclude(&mut model, u32::from(*group));
         }
         model
-    }
-
-    /// The least cost of all choices that keep every row.
-    fn least(model: &Model) -> Option<f64> {
-        let chosen = |bits: u32, at: usize| f64::from(bits >> at & 1);
-        let keeps = |bits: u32| {
-            model.rows.iter().all(|row| {
-                let terms = row.terms.iter();
-                let sum: f64 = terms.map(|(at, by)| chosen(bits, *at) * by).sum();
-                row.lower.is_none_or(|lower| sum >= lower)
-                    && row.upper.is_none_or(|upper| sum <= upper)
-            })
-        };
-        let cost = |bits: u32| -> f64 {
-            let columns = model.columns.iter().enumerate();
-            columns
-                .map(|(at, column)| column.cost * chosen(bits, at))
-                .sum()
-        };
-        let choices = (0..1 << COLUMNS).filter(|bits| keeps(*bits));
-        choices.map(cost).min_by(f64::total_cmp)
     }
 
     proptest! {
@@ -387,7 +317,7 @@ mod tests {
             exclusions in prop::collection::vec(any::<u16>(), 0..4),
         ) {
             let model = model(&costs, &demands, &exclusions);
-            let expected = least(&model);
+            let expected = least(&model, |choice| model.rows.iter().all(|row| keeps(row, choice)));
             let found = Levels::new(&model, &simplify(&model), None).map(|mut levels| loop {
                 match levels.step(1) {
                     Solved::Going { .. } => {}

@@ -29,6 +29,8 @@ mod outcome;
 mod pose;
 mod search;
 mod simplify;
+#[cfg(test)]
+mod small;
 mod solve;
 mod steps;
 

@@ -2,7 +2,10 @@
 
 use super::model::{Column, Model};
 use super::simplify::Simplified;
-use microlp::{ComparisonOp, OptimizationDirection, Problem, Variable};
+use microlp::{
+    ComparisonOp, Error, OptimizationDirection, Problem, ResumeOptions, Solution, SolveOptions,
+    SolveOutcome, Variable,
+};
 
 /// Rows may be broken by so much before we speak of a breach: ten times what
 /// the solver allows.
@@ -109,6 +112,50 @@ impl Posed {
             .filter(|(column, _)| column.integer)
             .filter_map(|(column, variable)| Some(((*variable)?, by(column))))
             .collect()
+    }
+}
+
+/// The whole columns that a solution chooses, in order.
+pub(super) fn chosen(
+    model: &Model,
+    variables: &[Option<Variable>],
+    solution: &Solution,
+) -> Vec<usize> {
+    let value = |at: usize| Some(solution.var_value(variables[at]?));
+    let is_chosen =
+        |at: &usize| model.columns[*at].integer && value(*at).is_some_and(|value| value > 0.5);
+    (0..variables.len()).filter(is_chosen).collect()
+}
+
+/// A search in whole numbers, from one piece of work to the next.
+#[derive(Debug)]
+pub(super) enum Work {
+    Fresh(Problem),
+    Going(SolveOutcome),
+}
+
+impl Work {
+    /// Goes on for so many nodes at most.
+    pub fn go_on(self, nodes: u64) -> Result<SolveOutcome, Error> {
+        match self {
+            Self::Fresh(problem) => {
+                let mut options = SolveOptions::default();
+                options.node_limit = Some(nodes);
+                match problem.solve_with(options.clone()) {
+                    // A numerical failure may be the simplifier's: once more without it.
+                    Err(Error::InternalError(_)) => {
+                        options.presolve = false;
+                        problem.solve_with(options)
+                    }
+                    answer => answer,
+                }
+            }
+            Self::Going(outcome) => {
+                let mut options = ResumeOptions::default();
+                options.node_limit = Some(nodes);
+                outcome.resume_with(options)
+            }
+        }
     }
 }
 

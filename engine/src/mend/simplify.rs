@@ -189,7 +189,7 @@ fn first(set: &[u64]) -> Option<usize> {
 
 #[cfg(test)]
 mod tests {
-    use super::super::model::{Column, Sum};
+    use super::super::small::{choices, exclude, keeps, least, sum};
     use super::*;
     use proptest::prelude::*;
 
@@ -213,56 +213,18 @@ mod tests {
     }
 
     fn model((costs, rows, exclusions): &Drawn) -> Model {
-        let column = |cost: &u8| Column {
-            name: String::new(),
-            cost: f64::from(*cost) / 4.0,
-            lower: 0.0,
-            upper: Some(1.0),
-            integer: true,
-        };
-        let mut model = Model {
-            columns: costs.iter().map(column).collect(),
-            rows: Vec::new(),
-        };
+        let mut model = choices(costs.iter().map(|cost| f64::from(*cost) / 4.0));
         for (coefficients, asks, bound) in rows {
-            let mut sum = Sum::default();
-            for (column, coefficient) in coefficients.iter().enumerate() {
-                sum.add(column, f64::from(*coefficient));
-            }
+            let sum = sum(coefficients.iter().map(|number| f64::from(*number)));
             match asks {
                 true => model.at_least(String::new(), Vec::new(), sum, f64::from(*bound)),
                 false => model.at_most(String::new(), Vec::new(), sum, f64::from(*bound)),
             }
         }
         for group in exclusions {
-            let mut sum = Sum::default();
-            for column in (0..COLUMNS).filter(|column| group >> column & 1 == 1) {
-                sum.add(column, 1.0);
-            }
-            model.at_most(String::new(), Vec::new(), sum, 1.0);
+            exclude(&mut model, u32::from(*group));
         }
         model
-    }
-
-    /// The least cost of all choices of columns that `allows`.
-    fn least(model: &Model, allows: impl Fn(&[f64]) -> bool) -> Option<f64> {
-        let choices = (0_u32..1 << COLUMNS).map(|bits| -> Vec<f64> {
-            let chosen = |column| f64::from(bits >> column & 1);
-            (0..COLUMNS).map(chosen).collect()
-        });
-        let cost = |choice: &Vec<f64>| -> f64 {
-            let columns = model.columns.iter().zip(choice);
-            columns.map(|(column, value)| column.cost * value).sum()
-        };
-        let costs = choices
-            .filter(|choice| allows(choice))
-            .map(|one| cost(&one));
-        costs.min_by(f64::total_cmp)
-    }
-
-    fn keeps(row: &Row, choice: &[f64]) -> bool {
-        let sum: f64 = row.terms.iter().map(|(at, by)| choice[*at] * by).sum();
-        row.lower.is_none_or(|lower| sum >= lower) && row.upper.is_none_or(|upper| sum <= upper)
     }
 
     proptest! {

@@ -9,11 +9,9 @@
 
 use super::levels::Levels;
 use super::model::Model;
-use super::pose::{Ask, BREACH, Posed, pose};
+use super::pose::{Ask, BREACH, Posed, Work, chosen, pose};
 use super::simplify::{Simplified, simplify};
-use microlp::{
-    Error, Problem, ResumeOptions, SolutionStatus, SolveOptions, SolveOutcome, Variable,
-};
+use microlp::{Error, SolutionStatus, SolveOutcome, Variable};
 
 /// After so many nodes a search by cost alone gives way to one level by level:
 /// most weeks are done before, and setting up the other takes as long. The
@@ -60,8 +58,7 @@ pub(super) struct Solver {
 
 #[derive(Debug)]
 enum State {
-    Fresh(Box<Problem>),
-    Going(Box<SolveOutcome>),
+    ByCost(Box<Work>),
     ByLevels(Box<Levels>),
     Over(Solved),
 }
@@ -71,7 +68,10 @@ impl Solver {
     pub fn new(model: &Model) -> Self {
         let simplified = simplify(model);
         let (variables, state) = match pose(model, &simplified, Ask::Whole) {
-            Some(Posed { problem, variables }) => (variables, State::Fresh(Box::new(problem))),
+            Some(Posed { problem, variables }) => {
+                let work = Work::Fresh(problem);
+                (variables, State::ByCost(Box::new(work)))
+            }
             None => (Vec::new(), State::Over(Solved::None)),
         };
         Self {
@@ -96,23 +96,7 @@ impl Solver {
                 self.state = State::ByLevels(levels);
                 return solved;
             }
-            State::Fresh(problem) => {
-                let mut options = SolveOptions::default();
-                options.node_limit = Some(nodes);
-                match problem.solve_with(options.clone()) {
-                    // A numerical failure may be the simplifier's: once more without it.
-                    Err(Error::InternalError(_)) => {
-                        options.presolve = false;
-                        problem.solve_with(options)
-                    }
-                    answer => answer,
-                }
-            }
-            State::Going(outcome) => {
-                let mut options = ResumeOptions::default();
-                options.node_limit = Some(nodes);
-                outcome.resume_with(options)
-            }
+            State::ByCost(work) => work.go_on(nodes),
         };
         let solved = match answer {
             Ok(outcome) => self.take(outcome),
@@ -130,15 +114,9 @@ impl Solver {
         let stats = outcome.stats();
         self.nodes = stats.nodes_solved;
         let solution = outcome.solution();
-        let best = solution.map(|solution| {
-            let is_chosen = |at: &usize| {
-                let value = self.variables[*at].map(|variable| solution.var_value(variable));
-                self.model.columns[*at].integer && value.is_some_and(|value| value > 0.5)
-            };
-            Chosen {
-                columns: (0..self.variables.len()).filter(is_chosen).collect(),
-                objective: solution.objective(),
-            }
+        let best = solution.map(|solution| Chosen {
+            columns: chosen(&self.model, &self.variables, solution),
+            objective: solution.objective(),
         });
         if let Some(least) = &best
             && solution.is_some_and(|solution| solution.status() == SolutionStatus::Optimal)
@@ -147,7 +125,7 @@ impl Solver {
         }
         self.state = match self.levels(best.clone()) {
             Some(levels) => State::ByLevels(Box::new(levels)),
-            None => State::Going(Box::new(outcome)),
+            None => State::ByCost(Box::new(Work::Going(outcome))),
         };
         let bound = stats.best_bound;
         Solved::Going { best, bound }
@@ -234,28 +212,15 @@ pub(super) fn is_breach(objective: f64) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::super::model::{Column, Sum};
+    use super::super::small::{choices, sum};
     use super::*;
 
     /// Binary columns with these costs and rows `Σ coefficients ≥ least`, each
     /// for the demand of its number.
     fn model(costs: &[f64], rows: &[(&[f64], f64)]) -> Model {
-        let column = |cost: &f64| Column {
-            name: String::new(),
-            cost: *cost,
-            lower: 0.0,
-            upper: Some(1.0),
-            integer: true,
-        };
-        let mut model = Model {
-            columns: costs.iter().map(column).collect(),
-            rows: Vec::new(),
-        };
+        let mut model = choices(costs.iter().copied());
         for (at, (coefficients, least)) in rows.iter().enumerate() {
-            let mut sum = Sum::default();
-            for (column, coefficient) in coefficients.iter().enumerate() {
-                sum.add(column, *coefficient);
-            }
+            let sum = sum(coefficients.iter().copied());
             model.at_least(String::new(), vec![at], sum, *least);
         }
         model
