@@ -232,14 +232,14 @@ impl<'a> ServiceYear<'a> {
     /// The average of a column, and whether it is complete.
     fn figure(&self, kitchen: &Kitchen, column: usize) -> Figure {
         let (lane, place) = (column / LANE, column % LANE);
-        let averaged = || {
-            let lost = self.lost[lane] >> place & 1 == 1;
-            (self.sums[lane][place], lost)
+        let watched = match self.is_averaged {
+            true => None,
+            false => self.watched.sum(column),
         };
-        let (sum, is_lost) = match self.watched.sum(column) {
-            Some(found) if !self.is_averaged => found,
-            _ => averaged(),
-        };
+        let (sum, is_lost) = watched.unwrap_or_else(|| {
+            let is_lost = self.lost[lane] >> place & 1 == 1;
+            (self.sums[lane][place], is_lost)
+        });
         // Batches: two conversions and a quotient, then a product; meals: a
         // conversion, the power of ten, a product, a quotient.
         let roundings = kitchen.roundings() + self.choices.len() + 4 * CONVERTED + 4;
