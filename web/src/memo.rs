@@ -140,6 +140,28 @@ impl Memo {
         study
     }
 
+    /// These recipes of the book and all that they are made with, each once,
+    /// with what is found out about it.
+    pub fn with_parts(
+        &mut self,
+        reference: &Reference,
+        recipes: impl IntoIterator<Item = RecipeId>,
+    ) -> Vec<(Rc<Recipe>, StudiedRecipe)> {
+        let mut wanted: Vec<RecipeId> = recipes.into_iter().collect();
+        let mut seen = BTreeSet::new();
+        let mut found = Vec::new();
+        while let Some(name) = wanted.pop() {
+            let recipe = self.shelf.shared(&name).cloned();
+            let Some(recipe) = recipe.filter(|_| seen.insert(name)) else {
+                continue;
+            };
+            let study = self.study(reference, &recipe);
+            wanted.extend(study.lines.iter().filter_map(|line| line.recipe.clone()));
+            found.push((recipe, study));
+        }
+        found
+    }
+
     /// The studies of a week's recipes, sorted by name.
     pub fn recipes_of(
         &mut self,

@@ -12,7 +12,6 @@ use engine::swaps::SwapIndex;
 use engine::week::{ServedRecipe, Service, Week, WeekError};
 use std::borrow::Borrow;
 use std::cell::{OnceCell, RefCell};
-use std::collections::BTreeSet;
 use std::ops::Deref;
 use std::rc::Rc;
 
@@ -176,18 +175,9 @@ impl Tables {
         recipes: impl IntoIterator<Item = RecipeId>,
         contents: &Contents,
     ) -> Vec<(Rc<Recipe>, StudiedRecipe)> {
-        let mut wanted: Vec<RecipeId> = recipes.into_iter().collect();
-        let mut known = BTreeSet::new();
-        let mut found = Vec::new();
-        while let Some(id) = wanted.pop() {
-            let Some(recipe) = contents.recipe(&id).filter(|_| known.insert(id)) else {
-                continue;
-            };
-            let study = self.study(recipe, contents);
-            wanted.extend(study.lines.iter().filter_map(|line| line.recipe.clone()));
-            found.push((Rc::clone(recipe), study));
-        }
-        found
+        let memo = &mut *self.memo.borrow_mut();
+        memo.follow(&contents.recipes);
+        memo.with_parts(&self.reference, recipes)
     }
 
     /// What fills the days of a service.

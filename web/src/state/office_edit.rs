@@ -1,5 +1,6 @@
 //! Changes of what an office adds to the tables, its own foods, its own limits
-//! and its reading of the rules, and of what it decides about labels. What cannot be used yet is kept all the same.
+//! and its reading of the rules, and of what it decides about labels. What
+//! cannot be used yet is kept all the same.
 
 use super::action::{FoodEdit, OwnTable};
 use super::contents::Contents;
