@@ -201,6 +201,7 @@ fn the_guided_use_is_left_and_gone_on_with() {
         tab_to(visit, "#guide-leave").await?;
         visit.press(Key::Enter).await?;
         visit.see("[data-test=guide]", &[]).await?;
+        wait_for_focus(visit, "content").await?;
         visit.reload().await?;
         tab_to(visit, "#guide-again").await?;
         visit.press(Key::Enter).await?;
@@ -214,6 +215,7 @@ fn the_guided_use_is_left_and_gone_on_with() {
         tab_to(visit, "#guide-empty").await?;
         visit.press(Key::Enter).await?;
         visit.see("[data-test=guide]", &[]).await?;
+        wait_for_focus(visit, "content").await?;
         visit.see("[data-test=recipe-row]", &[]).await?;
         visit.see_words("[data-test=told]", "Undo").await?;
         Ok(())

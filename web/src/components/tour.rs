@@ -16,6 +16,8 @@ use yew::prelude::*;
 
 const KEY: &str = "gramwright.guide";
 const HEADING: &str = "guide-heading";
+/// Where the keyboard goes when the guide and its buttons are gone.
+const CONTENT: &str = "content";
 
 /// How far the guided use has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
@@ -197,7 +199,13 @@ pub fn Tour(props: &TourProps) -> Html {
             }
         })
     };
-    let to = |progress: Progress| props.guide.set.reform(move |_: MouseEvent| progress);
+    let leave = |progress: Progress| {
+        let set = props.guide.set.clone();
+        Callback::from(move |_: MouseEvent| {
+            set.emit(progress);
+            focus(CONTENT);
+        })
+    };
     let inner = match props.guide.progress {
         Progress::Left(_) | Progress::Done => return Html::default(),
         Progress::Offered => html! {<>
@@ -207,7 +215,7 @@ pub fn Tour(props: &TourProps) -> Html {
                 <button type="button" id="guide-begin" class="main-way" onclick={to_step(0)}>
                     { Say("guide-begin") }
                 </button>
-                <button type="button" id="guide-skip" onclick={to(Progress::Done)}>{ Say("guide-skip") }</button>
+                <button type="button" id="guide-skip" onclick={leave(Progress::Done)}>{ Say("guide-skip") }</button>
                 <button type="button" id="guide-empty" onclick={empty(&page, &props.guide)}>
                     { Say("guide-empty") }
                 </button>
@@ -231,11 +239,11 @@ pub fn Tour(props: &TourProps) -> Html {
                         <button type="button" id="guide-next" class="main-way" onclick={to_step(at + 1)}>
                             { Say("guide-next") }
                         </button>
-                        <button type="button" id="guide-leave" onclick={to(Progress::Left(at))}>
+                        <button type="button" id="guide-leave" onclick={leave(Progress::Left(at))}>
                             { Say("guide-leave") }
                         </button>
                     } else {
-                        <button type="button" id="guide-done" class="main-way" onclick={to(Progress::Done)}>
+                        <button type="button" id="guide-done" class="main-way" onclick={leave(Progress::Done)}>
                             { Say("guide-done") }
                         </button>
                         <button type="button" id="guide-empty" onclick={empty(&page, &props.guide)}>
@@ -266,6 +274,7 @@ fn empty(page: &Page, guide: &Guide) -> Callback<MouseEvent> {
         page.tell(Say("guide-emptied").to_string(), true);
         set.emit(Progress::Done);
         go(&Route::Recipes);
+        focus(CONTENT);
     })
 }
 
