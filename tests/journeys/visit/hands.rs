@@ -160,9 +160,12 @@ impl Visit {
     /// # Panics
     /// When there is none of this name in time.
     pub async fn saved_file(&self, name: &str) -> WebDriverResult<String> {
-        // The browser gives a file its name when all of it is there.
+        // The browser first keeps the name free with an empty file, then puts the whole one there.
         let path = self.downloads.join(name);
-        let look = async || Ok(fs::read_to_string(&path).ok());
+        let look = async || {
+            let text = fs::read_to_string(&path).ok();
+            Ok(text.filter(|text| !text.is_empty()))
+        };
         let found = self.wait_until(name, look, Option::is_some).await?;
         Ok(found.unwrap_or_default())
     }
