@@ -14,6 +14,7 @@ use engine::week::WeekId;
 use js_sys::JSON;
 use serde::Serialize;
 use serde::de::DeserializeOwned;
+use serde_wasm_bindgen::Serializer;
 use std::borrow::Cow;
 use std::cell::OnceCell;
 use wasm_bindgen::prelude::*;
@@ -206,6 +207,6 @@ pub(super) fn or_default<T: DeserializeOwned + Default>(
 
 /// Plain objects and lists, with null for what is not known.
 pub(super) fn to_js<T: Serialize>(value: &T) -> Result<JsValue, JsValue> {
-    let text = serde_json::to_string(value).map_err(|error| JsError::new(&error.to_string()))?;
-    JSON::parse(&text)
+    let serializer = Serializer::json_compatible();
+    Ok(value.serialize(&serializer)?)
 }
