@@ -122,7 +122,7 @@ fn finds_what_a_dietitian_would_take() {
 }
 
 /// Confidence means how often such an answer is right: see
-/// `foods/search/confidence.rs` for the figures it was fitted to.
+/// `engine/search/src/confidence.rs` for the figures it was fitted to.
 #[test]
 fn confidence_tells_right_answers_from_wrong() {
     let foods = foods();

@@ -7,6 +7,7 @@ mod nutrient;
 mod own;
 mod provenance;
 mod search;
+mod synonyms;
 mod table;
 
 pub use food::{Food, FoodGroup, FoodId, Measure};
@@ -14,6 +15,7 @@ pub use matching::{FoodMatch, FoodMatcher};
 pub use nutrient::{Nutrient, NutrientId};
 pub use own::{OwnEntry, OwnValue};
 pub use provenance::{Provenance, ValueSource};
-pub use search::{Hit, SearchIndex, SynonymError};
-pub(crate) use search::{singular, words};
+pub use search::{Hit, SearchIndex};
+pub use synonyms::SynonymError;
 pub use table::FoodTable;
+pub(crate) use word_search::{singular, words};

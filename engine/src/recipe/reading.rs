@@ -13,7 +13,7 @@ use serde::Serialize;
 const PROPOSALS: usize = 8;
 
 /// Confidence below which no food is taken. Confidence is the share of right
-/// answers (`foods::search`); below this, three of four would be wrong.
+/// answers (`engine/search/src/confidence.rs`); below this, three of four would be wrong.
 const LEAST_CONFIDENCE: u8 = 25;
 
 /// Confidence below which a person is asked to look.

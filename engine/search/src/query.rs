@@ -1,9 +1,9 @@
 //! What is typed, as words with weights and with the terms they may mean.
 
-use super::index::{Index, KitchenPhrase};
-use super::lexicon::{self, Kind};
-use super::tokens::{MOST_WORDS, Word, words};
-use super::vocabulary::{Reading, Term, best_of_each};
+use crate::index::{Index, KitchenPhrase};
+use crate::lexicon::{self, Kind};
+use crate::tokens::{MOST_WORDS, Word, words};
+use crate::vocabulary::{Reading, Term, best_of_each};
 
 /// One word of a query.
 #[derive(Debug, Clone)]
@@ -176,7 +176,7 @@ impl Asked {
     /// Reads one word; nothing for words that say nothing.
     fn read(index: &Index, word: Word) -> Option<Self> {
         let term = index.dictionary.exact(&word.text);
-        let one = super::plural::singular(&word.text);
+        let one = crate::plural::singular(&word.text);
         let kind = term.map_or(Kind::Name, |term| index.dictionary.kind(term));
         if kind == Kind::Joining && !word.unfinished {
             return None;

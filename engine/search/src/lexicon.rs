@@ -1,7 +1,7 @@
 //! What kinds of words there are, and how much each counts.
 //!
 //! Weights are thousandths of a word that names a food. They are judgements,
-//! tuned on the hand-labelled searches of `tests/search_labels.csv`; no source.
+//! tuned on the hand-labelled searches of `engine/tests/search_labels.csv`; no source.
 
 use std::collections::BTreeMap;
 
@@ -310,8 +310,8 @@ pub fn opens_clause(word: &str) -> bool {
 
 #[cfg(test)]
 mod tests {
-    use super::super::plural::singular;
     use super::*;
+    use crate::plural::singular;
 
     /// Words are looked up in singular form, so the lists must hold that form;
     /// and no word may stand in two lists.

@@ -1,8 +1,8 @@
 //! All words of all entries, and those that some typed letters may mean.
 
-use super::lexicon::{Kind, Lexicon};
-use super::plural::singular;
-use super::typo::{letter_set, slips, slips_forgiven};
+use crate::lexicon::{Kind, Lexicon};
+use crate::plural::singular;
+use crate::typo::{letter_set, slips, slips_forgiven};
 use std::collections::BTreeMap;
 
 /// A word in singular form, by its number in the vocabulary.

@@ -1,9 +1,9 @@
 //! The entries that fit a query, best first.
 
-use super::index::{Index, Posting};
-use super::lexicon::Kind;
-use super::query::{Asked, MatchedPhrase, Query};
-use super::vocabulary::Reading;
+use crate::index::{Index, Posting};
+use crate::lexicon::Kind;
+use crate::query::{Asked, MatchedPhrase, Query};
+use crate::vocabulary::Reading;
 use std::cmp::Reverse;
 
 /// Gain of an entry that has every word of the query in its name, thousandths.
@@ -41,10 +41,9 @@ struct Gathered {
     regained: u32,
     /// How many words that ask for a state it answers.
     states: u16,
-    /// The word at hand: its best worth and fit, and what it gives back.
-    word: OneWord,
 }
 
+/// The word at hand: its best worth and fit, and what it gives back.
 #[derive(Debug, Clone, Copy, Default)]
 struct OneWord {
     worth: u32,
@@ -59,6 +58,8 @@ struct Sums {
     /// For each entry, its place in `of`, plus one; zero while untouched.
     places: Vec<u32>,
     of: Vec<(u16, Gathered)>,
+    /// The word at hand, beside each of `of`.
+    words: Vec<OneWord>,
 }
 
 impl Sums {
@@ -66,23 +67,26 @@ impl Sums {
         Self {
             places: vec![0; entries],
             of: Vec::new(),
+            words: Vec::new(),
         }
     }
 
-    fn place(&mut self, entry: u16) -> usize {
+    /// The word at hand in an entry, from now on touched.
+    fn word(&mut self, entry: u16) -> &mut OneWord {
         let place = &mut self.places[usize::from(entry)];
         if *place == 0 {
             self.of.push((entry, Gathered::default()));
+            self.words.push(OneWord::default());
             *place = self.of.len() as u32;
         }
-        *place as usize - 1
+        &mut self.words[*place as usize - 1]
     }
 }
 
 /// The `limit` best entries for one way to put the query; `named` says for
 /// which share of it the table of kitchen words names which entries.
 pub fn best(index: &Index, query: &Query, named: &[(u16, u16)], limit: usize) -> Vec<Fit> {
-    let mut gathered = Sums::new(index.foods.len());
+    let mut gathered = Sums::new(index.start.len());
     for asked in &query.asked {
         // One or two letters begin words of nearly every entry: then they
         // choose among the entries that have the other words, if there are
@@ -92,29 +96,35 @@ pub fn best(index: &Index, query: &Query, named: &[(u16, u16)], limit: usize) ->
         } else {
             gather(index, asked, &mut gathered);
         }
+        for ((_, sums), word) in gathered.of.iter_mut().zip(&mut gathered.words) {
+            if word.worth > 0 {
+                sums.close_word(asked, std::mem::take(word));
+            }
+        }
     }
     let total = query.weight().max(1);
     let states = query.asked.iter().filter(|asked| is_state(asked)).count() as u16;
     let mut top = Top::new(limit);
-    // One letter may have touched thousands of entries: no division wider than it must be.
     for (entry, sums) in &gathered.of {
-        if sums.gain == 0 {
+        let at = named.binary_search_by_key(entry, |(entry, _)| *entry);
+        let rest = index.start[usize::from(*entry)] + sums.regained as i32;
+        let most = rest + at.map_or(0, |_| NAMED);
+        // One letter touches thousands of entries: nothing is divided for those that are beaten.
+        if sums.gain == 0 || top.beats(sums.found_of(total), total, most) {
             continue;
         }
         let explained = (sums.explained / total) as i32;
         // A food that the table names for some of the words is not meant
         // when it is not in the state asked for, or lacks the other words.
-        let named = match named.binary_search_by_key(entry, |(entry, _)| *entry) {
+        let named = match at {
             Ok(at) if sums.states == states => {
                 i32::from(named[at].1) * explained / 1000 * explained / 1000
             }
             _ => 0,
         };
         let missing = 1000 - explained;
-        let score = ALL_FOUND * ((sums.gain / total) as i32 - missing) / 1000
-            + index.start[usize::from(*entry)]
-            + sums.regained as i32
-            + NAMED * named / 1000;
+        let score =
+            ALL_FOUND * ((sums.gain / total) as i32 - missing) / 1000 + rest + NAMED * named / 1000;
         top.offer(Fit {
             entry: *entry,
             score,
@@ -132,19 +142,10 @@ fn is_state(asked: &Asked) -> bool {
 /// Adds up one word: an entry gains by its best reading only, and gets back
 /// its losses for all words that answer it, but for one only that is guessed.
 fn gather(index: &Index, asked: &Asked, gathered: &mut Sums) {
-    let mut touched = Vec::new();
     for reading in &asked.readings {
         for posting in index.postings(reading.term) {
-            let place = gathered.place(posting.entry);
-            let word = &mut gathered.of[place].1.word;
-            if word.worth == 0 {
-                touched.push(place);
-            }
-            word.add(reading, posting);
+            gathered.word(posting.entry).add(reading, posting);
         }
-    }
-    for place in touched {
-        gathered.of[place].1.close_word(asked);
     }
 }
 
@@ -154,14 +155,11 @@ fn gather_among_touched(index: &Index, asked: &Asked, gathered: &mut Sums) {
     for reading in &asked.readings {
         readings[reading.term.0 as usize] = Some(reading);
     }
-    for (entry, sums) in &mut gathered.of {
+    for ((entry, _), word) in gathered.of.iter().zip(&mut gathered.words) {
         for (term, posting) in index.words(*entry) {
             if let Some(reading) = readings[term.0 as usize] {
-                sums.word.add(reading, posting);
+                word.add(reading, posting);
             }
-        }
-        if sums.word.worth > 0 {
-            sums.close_word(asked);
         }
     }
 }
@@ -183,9 +181,13 @@ impl OneWord {
 }
 
 impl Gathered {
+    /// What was found less what is missing, thousandths of a query's weight.
+    fn found_of(&self, total: u32) -> i64 {
+        i64::from(self.gain) + i64::from(self.explained) - 1000 * i64::from(total)
+    }
+
     /// Adds what the word at hand has brought, and makes room for the next.
-    fn close_word(&mut self, asked: &Asked) {
-        let word = std::mem::take(&mut self.word);
+    fn close_word(&mut self, asked: &Asked, word: OneWord) {
         self.gain += asked.weight * word.worth;
         self.explained += asked.weight * word.fit;
         self.typed += asked.weight * word.typed;
@@ -233,6 +235,13 @@ impl Top {
             kept: Vec::with_capacity(limit * 2 + 1),
             least: None,
         }
+    }
+
+    /// Whether enough are better than any fit with this much found of a
+    /// query's weight, and this much at most from elsewhere; a rounding aside.
+    fn beats(&self, found: i64, total: u32, rest: i32) -> bool {
+        let wanted = |least: Fit| 1000 * i64::from(total) * i64::from(least.score - 1 - rest);
+        (self.least).is_some_and(|least| i64::from(ALL_FOUND) * found < wanted(least))
     }
 
     fn offer(&mut self, fit: Fit) {

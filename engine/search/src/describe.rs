@@ -1,9 +1,9 @@
 //! What the words of a food's entry are worth to a search.
 
-use super::super::{Food, FoodGroup};
-use super::lexicon::{self, Kind};
-use super::tokens::{Word, words};
-use super::vocabulary::{Term, Vocabulary};
+use crate::Entry;
+use crate::lexicon::{self, Kind};
+use crate::tokens::{Word, words};
+use crate::vocabulary::{Term, Vocabulary};
 
 /// One word of an entry.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -55,17 +55,21 @@ fn broad_name(word: &str) -> Option<u16> {
     found.map(|(_, unasked)| *unasked)
 }
 
-/// Reads one food's entry.
-pub fn describe(food: &Food, vocabulary: &mut Vocabulary) -> Description {
-    let mut marks = description_marks(food, vocabulary);
-    if !food.common_names.to_lowercase().contains("commodity") {
-        marks.extend(plain_marks(&food.common_names, 900, vocabulary));
+/// Reads one entry.
+pub fn describe(entry: &Entry, vocabulary: &mut Vocabulary) -> Description {
+    let mut marks = description_marks(entry, vocabulary);
+    if !entry.common_names.to_lowercase().contains("commodity") {
+        marks.extend(plain_marks(entry.common_names, 900, vocabulary));
     }
-    marks.extend(plain_marks(&food.manufacturer, 400, vocabulary));
-    let brand = if food.manufacturer.is_empty() { 0 } else { 300 };
+    marks.extend(plain_marks(entry.manufacturer, 400, vocabulary));
+    let brand = if entry.manufacturer.is_empty() {
+        0
+    } else {
+        300
+    };
     Description {
         marks,
-        handicap: brand + group_handicap(food.group),
+        handicap: brand + group_handicap(entry.group),
     }
 }
 
@@ -82,8 +86,8 @@ pub fn plain_marks(text: &str, worth: u16, vocabulary: &mut Vocabulary) -> Vec<M
 }
 
 /// What entries of a group lose in every search.
-fn group_handicap(group: FoodGroup) -> u16 {
-    match group.0 {
+fn group_handicap(group: u16) -> u16 {
+    match group {
         300 => 900,
         2100 => 350,
         2200 => 150,
@@ -95,8 +99,8 @@ fn group_handicap(group: FoodGroup) -> u16 {
 
 /// What a word costs unasked that is usual in one group of foods: soups are
 /// canned, and butter, bread and crisps are salted unless they say otherwise.
-fn usual_in_group(group: FoodGroup, word: &str) -> Option<u16> {
-    match (group.0, word) {
+fn usual_in_group(group: u16, word: &str) -> Option<u16> {
+    match (group, word) {
         (600, "canned" | "condensed") => Some(60),
         (600, "dry") => Some(150),
         (100 | 400 | 600 | 700 | 1800 | 2500, "salted") => Some(10),
@@ -105,8 +109,8 @@ fn usual_in_group(group: FoodGroup, word: &str) -> Option<u16> {
     }
 }
 
-fn description_marks(food: &Food, vocabulary: &mut Vocabulary) -> Vec<Mark> {
-    let cut = words(&food.description);
+fn description_marks(entry: &Entry, vocabulary: &mut Vocabulary) -> Vec<Mark> {
+    let cut = words(entry.description);
     let terms: Vec<Term> = cut
         .iter()
         .map(|word| vocabulary.learn(&word.text))
@@ -141,7 +145,7 @@ fn description_marks(food: &Food, vocabulary: &mut Vocabulary) -> Vec<Mark> {
             "cooked" if cooking_named => 20,
             // Cooked without salt is the plain form; canned without is special.
             "unsalted" if !cooking_named => 100,
-            _ => usual_in_group(food.group, text).unwrap_or_else(|| place.unasked(text, kind)),
+            _ => usual_in_group(entry.group, text).unwrap_or_else(|| place.unasked(text, kind)),
         };
         if word.capitals && kind == Kind::Name {
             unasked = capitals.next().unwrap_or(30);

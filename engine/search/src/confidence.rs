@@ -1,6 +1,6 @@
 //! How sure a match is.
 //!
-//! The figures come from 397 hand-labelled queries (`tests/search_labels.csv`,
+//! The figures come from 397 hand-labelled queries (`engine/tests/search_labels.csv`,
 //! sets held, later and last) answered before anything was tuned on them: how
 //! often the first answer was a labelled food, by how much of the query it
 //! explains, by its lead over the second, by its score, and by whether the
@@ -19,7 +19,7 @@
 //! A word that is half typed explains only half of itself, so nothing is sure
 //! while somebody types.
 
-use super::rank::Fit;
+use crate::rank::Fit;
 
 /// Right answers among those with no lead, and with a lead of [`FULL_LEAD`].
 const NO_LEAD: f32 = 75.0;

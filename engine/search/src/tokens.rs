@@ -4,8 +4,6 @@
 //! typed, so that "Low-Fat", "low fat" and "lowfat" are one word, and so that
 //! an accent that a keyboard lacks does not matter.
 
-use super::plural::singular;
-
 /// Longest word that is compared; longer ones are cut, since no description
 /// has any.
 const LONGEST_WORD: usize = 24;
@@ -104,14 +102,6 @@ pub fn words(text: &str) -> Vec<Word> {
         last.unfinished = open;
     }
     grouped(found)
-}
-
-/// The words of a short phrase in singular form.
-pub fn singular_words(text: &str) -> Vec<String> {
-    words(text)
-        .iter()
-        .map(|word| singular(&word.text))
-        .collect()
 }
 
 #[derive(Default)]

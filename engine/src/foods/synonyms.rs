@@ -1,16 +1,14 @@
 //! Kitchen words and the dataset's words for the same food.
 
-use super::super::FoodId;
-use super::tokens::singular_words;
+use super::FoodId;
 use std::fmt;
+use word_search::words;
 
 /// One row of the table: what a kitchen says, what the dataset says.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Synonym {
     /// The kitchen's words.
     pub kitchen: String,
-    /// The same in singular form.
-    pub kitchen_words: Vec<String>,
     /// The dataset's words, empty if only foods are named.
     pub dataset: String,
     /// The foods that are meant, the first before the others.
@@ -55,7 +53,6 @@ pub fn read(text: &str) -> Result<Vec<Synonym>, SynonymError> {
         let field = |column: usize| record.get(column).unwrap_or_default();
         let synonym = Synonym {
             kitchen: field(0).to_owned(),
-            kitchen_words: singular_words(field(0)),
             dataset: field(1).to_owned(),
             foods: field(2)
                 .split_whitespace()
@@ -70,7 +67,7 @@ pub fn read(text: &str) -> Result<Vec<Synonym>, SynonymError> {
                 })
                 .collect::<Result<_, _>>()?,
         };
-        if synonym.kitchen_words.is_empty() {
+        if words(&synonym.kitchen).is_empty() {
             return Err(wrong("there are no kitchen words".to_owned()));
         }
         if synonym.dataset.is_empty() && synonym.foods.is_empty() {
@@ -97,7 +94,7 @@ mod tests {
         )
         .unwrap();
         assert_eq!(rows[0].foods, [FoodId::Sr28(11291)]);
-        assert_eq!(rows[0].kitchen_words, ["scallion"]);
+        assert_eq!(rows[0].kitchen, "scallions");
         assert_eq!(rows[1].dataset, "oil, olive");
         assert!(rows[1].foods.is_empty());
     }

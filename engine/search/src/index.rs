@@ -1,10 +1,11 @@
 //! Which entries hold which word, and what that is worth.
 
-use super::super::{Food, FoodId};
-use super::describe::{Mark, describe, plain_marks};
-use super::lexicon::Kind;
-use super::synonyms::Synonym;
-use super::vocabulary::{Dictionary, Term, Vocabulary};
+use crate::describe::{Mark, describe, plain_marks};
+use crate::lexicon::Kind;
+use crate::plural::singular;
+use crate::tokens::{Word, words};
+use crate::vocabulary::{Dictionary, Term, Vocabulary};
+use crate::{Entry, KitchenWords};
 
 /// Worth of a kitchen word that the table gives to a food.
 const KITCHEN_WORTH: u16 = 950;
@@ -37,8 +38,6 @@ pub struct KitchenPhrase {
 /// Everything a search looks things up in.
 #[derive(Debug, Clone)]
 pub struct Index {
-    /// The foods in the order given.
-    pub foods: Vec<FoodId>,
     /// What each entry starts with, thousandths: minus all that is unasked.
     pub start: Vec<i32>,
     /// All words.
@@ -61,16 +60,15 @@ struct Held {
 }
 
 impl Index {
-    /// Reads all entries. At most 65 536 foods: more than a row number holds
-    /// are left out.
-    pub fn build(foods: &[Food], synonyms: &[Synonym]) -> Self {
-        let foods = &foods[..foods.len().min(usize::from(u16::MAX) + 1)];
-        let ids: Vec<FoodId> = foods.iter().map(|food| food.id).collect();
+    /// Reads all entries. At most 65 536: more than a row number holds are
+    /// left out.
+    pub fn build(entries: &[Entry], kitchen: &[KitchenWords]) -> Self {
+        let entries = &entries[..entries.len().min(usize::from(u16::MAX) + 1)];
         let mut vocabulary = Vocabulary::default();
-        let mut start = Vec::with_capacity(foods.len());
-        let mut found: Vec<(Term, Posting)> = Vec::with_capacity(foods.len() * 12);
-        for (entry, food) in foods.iter().enumerate() {
-            let description = describe(food, &mut vocabulary);
+        let mut start = Vec::with_capacity(entries.len());
+        let mut found: Vec<(Term, Posting)> = Vec::with_capacity(entries.len() * 12);
+        for (entry, of) in entries.iter().enumerate() {
+            let description = describe(of, &mut vocabulary);
             let before = found.len();
             add_marks(entry as u16, description.marks, &mut found);
             let unasked: i32 = found[before..]
@@ -79,23 +77,21 @@ impl Index {
                 .sum();
             start.push(-unasked - i32::from(description.handicap));
         }
-        let rows = Rows::new(&ids);
-        let phrases = kitchen_phrases(&rows, synonyms, &mut vocabulary);
+        let phrases = kitchen_phrases(kitchen, &mut vocabulary);
         for phrase in &phrases {
             for entry in &phrase.entries {
                 start[usize::from(*entry)] += STAPLE;
             }
         }
-        for synonym in synonyms {
-            for entry in rows.of(&synonym.foods) {
-                let marks = plain_marks(&synonym.kitchen, KITCHEN_WORTH, &mut vocabulary);
-                add_marks(entry, marks, &mut found);
+        for row in kitchen {
+            for entry in &row.entries {
+                let marks = plain_marks(row.kitchen, KITCHEN_WORTH, &mut vocabulary);
+                add_marks(*entry, marks, &mut found);
             }
         }
         let (begins, postings) = by_term(vocabulary.len(), &found);
-        let (words_begin, words) = by_entry(ids.len(), &begins, &postings);
+        let (words_begin, words) = by_entry(start.len(), &begins, &postings);
         Self {
-            foods: ids,
             start,
             dictionary: vocabulary.into_dictionary(|Term(at)| {
                 (begins[at as usize + 1] - begins[at as usize]) as usize
@@ -134,42 +130,20 @@ fn add_marks(entry: u16, marks: Vec<Mark>, found: &mut Vec<(Term, Posting)>) {
     }));
 }
 
-/// Finds the rows of foods.
-struct Rows(Vec<(FoodId, u16)>);
-
-impl Rows {
-    fn new(ids: &[FoodId]) -> Self {
-        let mut rows: Vec<(FoodId, u16)> = ids.iter().copied().zip(0..).collect();
-        rows.sort();
-        Self(rows)
-    }
-
-    fn of(&self, wanted: &[FoodId]) -> Vec<u16> {
-        let row = |id: &FoodId| {
-            let at = self.0.binary_search_by_key(id, |(id, _)| *id).ok()?;
-            Some(self.0[at].1)
-        };
-        wanted.iter().filter_map(row).collect()
-    }
-}
-
-fn kitchen_phrases(
-    rows: &Rows,
-    synonyms: &[Synonym],
-    vocabulary: &mut Vocabulary,
-) -> Vec<KitchenPhrase> {
-    let phrase = |synonym: &Synonym| {
-        let words = synonym.kitchen_words.iter();
-        let mut terms: Vec<Term> = words.map(|word| vocabulary.learn(word)).collect();
+fn kitchen_phrases(kitchen: &[KitchenWords], vocabulary: &mut Vocabulary) -> Vec<KitchenPhrase> {
+    let phrase = |row: &KitchenWords| {
+        let cut = words(row.kitchen);
+        let learn = |word: &Word| vocabulary.learn(&singular(&word.text));
+        let mut terms: Vec<Term> = cut.iter().map(learn).collect();
         // A query has no joining words either.
         terms.retain(|term| vocabulary.kind(*term) != Kind::Joining);
         KitchenPhrase {
             terms,
-            dataset: synonym.dataset.clone(),
-            entries: rows.of(&synonym.foods),
+            dataset: row.dataset.to_owned(),
+            entries: row.entries.clone(),
         }
     };
-    let mut phrases: Vec<KitchenPhrase> = synonyms.iter().map(phrase).collect();
+    let mut phrases: Vec<KitchenPhrase> = kitchen.iter().map(phrase).collect();
     phrases.retain(|phrase| !phrase.terms.is_empty());
     phrases
 }
