@@ -40,6 +40,22 @@ impl Provenance {
         standard_error_at(column, row)
     }
 
+    /// All standard errors of a nutrient that the dataset gives, in the order
+    /// of foods and with the same decimal places.
+    pub fn standard_errors(
+        &self,
+        nutrient: NutrientId,
+    ) -> impl Iterator<Item = (FoodId, Decimal)> + '_ {
+        let columns = self.0.columns.iter();
+        let column = columns.filter(move |column| column.nutrient == nutrient.0);
+        let foods = self.0.food_numbers.iter().enumerate();
+        column.take(1).flat_map(move |column| {
+            foods.clone().filter_map(move |(row, number)| {
+                Some((FoodId::Sr28(*number), standard_error_at(column, row)?))
+            })
+        })
+    }
+
     /// All that is known of a value; nothing where the dataset has no value.
     pub fn value_source(&self, food: FoodId, nutrient: NutrientId) -> Option<ValueSource> {
         let (column, row) = self.place(food, nutrient)?;

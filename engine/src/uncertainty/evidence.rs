@@ -4,6 +4,7 @@ use super::composition::rectangular;
 use crate::foods::{FoodGroup, FoodId, FoodTable, NutrientId, Provenance};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
+use std::cmp::Ordering;
 use std::collections::BTreeMap;
 
 /// Where a standard uncertainty comes from.
@@ -55,18 +56,20 @@ impl Evidence {
         let mut by_group = BTreeMap::new();
         let mut by_nutrient = BTreeMap::new();
         for nutrient in foods.nutrients() {
-            let mut groups: BTreeMap<FoodGroup, Vec<Decimal>> = BTreeMap::new();
-            for food in foods.foods() {
-                if let Some(relative) = relative_error(foods, &provenance, food.id, nutrient.id) {
-                    groups.entry(food.group).or_default().push(relative);
+            let mut groups: BTreeMap<FoodGroup, Vec<Relative>> = BTreeMap::new();
+            for (food, error) in provenance.standard_errors(nutrient.id) {
+                let found = foods.food(food).zip(foods.per_100_g(food, nutrient.id));
+                if let Some((food, value)) = found.filter(|(_, value)| *value > Decimal::ZERO) {
+                    let errors = groups.entry(food.group).or_default();
+                    errors.push(Relative { error, value });
                 }
             }
-            let all: Vec<Decimal> = groups.values().flatten().copied().collect();
-            if let Some(median) = median(all) {
+            let mut all: Vec<Relative> = groups.values().flatten().copied().collect();
+            if let Some(median) = median(&mut all) {
                 by_nutrient.insert(nutrient.id, median);
             }
-            for (group, errors) in groups {
-                if let Some(median) = median(errors) {
+            for (group, mut errors) in groups {
+                if let Some(median) = median(&mut errors) {
                     by_group.insert((nutrient.id, group), median);
                 }
             }
@@ -116,22 +119,29 @@ impl Evidence {
     }
 }
 
-fn relative_error(
-    foods: &FoodTable,
-    provenance: &Provenance,
-    food: FoodId,
-    nutrient: NutrientId,
-) -> Option<Decimal> {
-    let error = provenance.standard_error(food, nutrient)?;
-    let value = foods.per_100_g(food, nutrient)?;
-    (value > Decimal::ZERO).then(|| error / value)
+/// The standard error of a value above zero, both of one nutrient: so all that
+/// are compared have the same decimal places.
+#[derive(Debug, Clone, Copy)]
+struct Relative {
+    error: Decimal,
+    value: Decimal,
+}
+
+impl Relative {
+    /// Which is the smaller share, by their digits and without a quotient:
+    /// there are a hundred thousand.
+    fn order(&self, other: &Self) -> Ordering {
+        let ours = self.error.mantissa() * other.value.mantissa();
+        ours.cmp(&(other.error.mantissa() * self.value.mantissa()))
+    }
 }
 
 /// The middle one; nothing for too few.
-fn median(mut values: Vec<Decimal>) -> Option<Decimal> {
-    if values.len() < FEWEST_FOODS {
+fn median(errors: &mut [Relative]) -> Option<Decimal> {
+    if errors.len() < FEWEST_FOODS {
         return None;
     }
-    values.sort_unstable();
-    Some(values[values.len() / 2])
+    let middle = errors.len() / 2;
+    let (_, median, _) = errors.select_nth_unstable_by(middle, Relative::order);
+    Some(median.error / median.value)
 }
