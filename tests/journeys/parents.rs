@@ -139,7 +139,7 @@ fn what_is_decided_about_a_label_holds_for_families() {
         visit
             .choose(
                 "#content-rows",
-                "without rows whose amounts are insignificant",
+                "without those that may be left out for their small amounts",
             )
             .await?;
         visit.click("[data-test=facts-also] summary").await?;
@@ -164,7 +164,7 @@ fn what_is_decided_about_a_label_holds_for_families() {
 
         visit.go(&facts).await?;
         visit
-            .choose("#form", "as running text, for small packages")
+            .choose("#form", "running text, for the smallest packages")
             .await?;
         visit.go(&families).await?;
         visit

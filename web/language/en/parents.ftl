@@ -19,6 +19,7 @@ parents-calories = Calories
 parents-nutrient = Nutrient
 parents-percent = % Daily Value*
 parents-daily-value = { $percent } DV
+parents-daily-value-unknown = DV not known
 parents-left-out-one = Not a significant source of { $name }.
 parents-left-out = Not a significant source of { $names } or { $name }.
 parents-at-least = at least { $amount }

@@ -20,6 +20,7 @@ parents-calories = Calorías
 parents-nutrient = Nutriente
 parents-percent = % Valor Diario*
 parents-daily-value = { $percent } VD
+parents-daily-value-unknown = no se conoce el VD
 parents-left-out-one = No es una fuente significativa de { $name }.
 parents-left-out = No es una fuente significativa de { $names } ni { $name }.
 parents-at-least = al menos { $amount }

@@ -110,8 +110,15 @@ fn small(name: &str) -> String {
 
 /// The percent Daily Value inside running text.
 pub fn daily_value(tongue: Language, percent: &str) -> String {
-    let percent = figure(tongue, percent);
-    with(tongue, "parents-daily-value", "percent", percent)
+    match percent {
+        "not known" => text(tongue, "parents-daily-value-unknown"),
+        percent => with(
+            tongue,
+            "parents-daily-value",
+            "percent",
+            figure(tongue, percent),
+        ),
+    }
 }
 
 /// The line of a nutrient that every panel lists.
