@@ -274,6 +274,51 @@ fn a_recipe_within_others_is_cooked_once() {
     });
 }
 
+/// Entries of the dataset: rice 20036 is raw and 20037 cooked; turkey 05665 is
+/// raw, and is weighed raw where it counts as 05666, cooked. Onions have refuse.
+#[test]
+fn a_weight_says_what_it_is_the_weight_of() {
+    use engine::yields::{AmountBasis, Doneness};
+    let onions = json!({ "food": ONIONS });
+    let turkey = json!({ "food": "SR28:05665", "cooked": { "food": "SR28:05666" } });
+    let book = book(
+        json!([{ "id": "a", "title": "A", "servings": "10", "lines": [
+            { "text": "2 lb peeled onions", "correction": onions },
+            { "text": "2 lb raw onions, peeled", "correction": onions },
+            { "text": "3 lb brown rice", "correction": { "food": "SR28:20037" } },
+            { "text": "3 lb brown rice, cooked", "correction": { "food": "SR28:20037" } },
+            { "text": "3 lb brown rice", "correction": { "food": "SR28:20036" } },
+            { "text": "4 lb ground turkey", "correction": turkey },
+            { "text": "1 gal milk", "correction": { "food": MILK } }
+        ] }]),
+        json!({}),
+    );
+    let (raw, cooked) = (Some(Doneness::Raw), Some(Doneness::Cooked));
+    let purchased = Some(AmountBasis::AsPurchased);
+    let edible = Some(AmountBasis::EdiblePortion);
+    ask(&book, |kitchen| {
+        let (items, _) = kitchen.cook_list(&menu(&[("a", 2)]));
+        let lines = &items[0].lines;
+        let told: Vec<_> = lines
+            .iter()
+            .map(|line| (line.weighed_as.doneness, line.weighed_as.basis))
+            .collect();
+        let expected = [
+            (raw, edible),
+            (None, purchased),
+            (cooked, None),
+            (None, None),
+            (raw, None),
+            (raw, None),
+            (None, None),
+        ];
+        assert_eq!(told, expected);
+        // A fifth of a gallon is measured in quarts.
+        let (amount, unit) = lines[6].measure.as_ref().expect("a volume");
+        assert_eq!((*amount, unit.to_string()), (dec("0.8"), "quart".into()));
+    });
+}
+
 /// Peeled onions: 3 1/2 × 5 lb ÷ 0.88 = 19.886 lb as purchased; "2 lb onions,
 /// peeled" are stated as purchased: 4 × 2 lb. 27.886 lb in all: one bag of
 /// 50 lb for 30.00, or three of 10 lb for 22.50, which is less.

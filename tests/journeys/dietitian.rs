@@ -103,13 +103,24 @@ async fn mend(visit: &Visit) -> WebDriverResult<()> {
         .see_words("#reading-5 [data-test=reading-food]", CONCENTRATE)
         .await?;
     visit.see_keyboard_on("#correction-food").await?;
+    // The list is no stop on the way, neither while it is shown nor when it is gone.
+    visit.press(Key::Tab).await?;
+    visit.see_keyboard_on("[data-test=from-words]").await?;
+    visit.press(Key::Shift + Key::Tab).await?;
+    visit.type_text("lemon").await?;
+    visit.element("#correction-food-list-3").await?;
+    visit.press(Key::Tab).await?;
+    visit.see_keyboard_on("[data-test=from-words]").await?;
     weigh(visit, JUICE, "900").await?;
 
     // From the list of what is not counted; then nothing is left there.
     visit.tab_to("[data-test=to-settle] button").await?;
     visit.press(Key::Enter).await?;
     visit.see_keyboard_on("#correction-food").await?;
-    weigh(visit, OIL, "40").await?;
+    visit.tab_to("#correction-weight").await?;
+    visit.type_text("40").await?;
+    visit.press(Key::Enter).await?;
+    see_closed(visit, OIL).await?;
     visit.see("[data-test=to-settle]", &[]).await?;
 
     open_line(visit, TURKEY).await?;
@@ -145,6 +156,11 @@ async fn weigh(visit: &Visit, line: usize, grams: &str) -> WebDriverResult<()> {
 
 async fn close_line(visit: &Visit, line: usize) -> WebDriverResult<()> {
     visit.press(Key::Escape).await?;
+    see_closed(visit, line).await
+}
+
+/// The keyboard is on the reading again.
+async fn see_closed(visit: &Visit, line: usize) -> WebDriverResult<()> {
     visit.see("[data-test=correction]", &[]).await?;
     visit.see_keyboard_on(&format!("#reading-{line}")).await
 }

@@ -80,6 +80,10 @@ fn a_kitchen_cooks_it_at_six_schools() {
                 pages.iter().all(|page| paper.has_size(*page)),
                 "{paper:?}: {pages:?}"
             );
+            assert!(
+                pages.len() <= 2 * SCHOOLS.len(),
+                "{paper:?}: two pages a school: {pages:?}"
+            );
             let texts = pdf.page_texts();
             for school in SCHOOLS {
                 let begins = texts

@@ -128,6 +128,57 @@ fn a_dish_for_families_is_read_printed_and_sent() {
 }
 
 #[test]
+fn what_is_decided_about_a_label_holds_for_families() {
+    journey("families-label", async |visit| {
+        let facts = format!("#/recipe/{}/facts", ROLL.0);
+        let families = format!("#/recipe/{}/families", ROLL.0);
+        visit.open(&facts).await?;
+        visit
+            .choose("#form", "side by side, for small packages")
+            .await?;
+        visit
+            .choose(
+                "#content-rows",
+                "without those that may be left out for their small amounts",
+            )
+            .await?;
+        visit.click("[data-test=facts-also] summary").await?;
+        visit.click("#also-401").await?;
+        visit.go(&families).await?;
+        visit
+            .element("[data-test=family-panel].facts-tabular")
+            .await?;
+        let spanish = "section[lang=es-US] [data-test=family-panel]";
+        visit.see_words(spanish, "Vitamina C").await?;
+        visit.see_words(spanish, "No es una fuente").await?;
+        visit.screenshot("tabular").await?;
+        for paper in [Paper::Letter, Paper::A4] {
+            let pdf = visit.print(paper).await?;
+            assert_eq!(pdf.pages().len(), 2, "{paper:?}: a page for each language");
+        }
+        load_rules(visit).await?;
+        let mut found = obstacles(visit, "side by side").await?;
+        visit.look_with(Screen::Phone).await?;
+        visit.see_no_sideways_scrolling().await?;
+        visit.look_with(Screen::Desktop).await?;
+
+        visit.go(&facts).await?;
+        visit
+            .choose("#form", "running text, for the smallest packages")
+            .await?;
+        visit.go(&families).await?;
+        visit
+            .element("[data-test=family-panel].facts-linear")
+            .await?;
+        visit.see_words(spanish, "% VD)").await?;
+        visit.screenshot("linear").await?;
+        found.extend(obstacles(visit, "running text").await?);
+        assert!(found.is_empty(), "{}", found.join("\n"));
+        Ok(())
+    });
+}
+
+#[test]
 fn a_week_for_families_is_read_printed_and_sent() {
     let folder = Folder::new("families-week");
     let dishes = dishes_by_day();

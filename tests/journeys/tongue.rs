@@ -135,7 +135,7 @@ fn the_datasets_english_is_marked_in_spanish() {
         see_english_marked(visit, "[data-test=reading-food][lang=en]").await?;
 
         visit.go("#/recipe/beef-and-bean-chili/line/1").await?;
-        see_english_marked(visit, "[data-test=proposal-title][lang=en]").await?;
+        see_english_marked(visit, "[data-test=proposal-title] [lang=en]").await?;
 
         visit.go("#/foods").await?;
         visit.tab_to("#find-food").await?;

@@ -118,6 +118,27 @@ pub fn on_escape(close: &Callback<()>) -> Callback<KeyboardEvent> {
     })
 }
 
+/// Closes a panel by the Escape key, or by Enter in one of its fields of text: who has written what
+/// is to be there is done. Not where the field has taken the key itself, or cannot read its text.
+pub fn on_escape_or_entered(close: &Callback<()>) -> Callback<KeyboardEvent> {
+    let close = close.clone();
+    Callback::from(move |event: KeyboardEvent| {
+        let is_entered = || event.key() == "Enter" && !event.default_prevented() && in_text(&event);
+        if event.key() == "Escape" || is_entered() {
+            event.prevent_default();
+            close.emit(());
+        }
+    })
+}
+
+/// Whether a key is pressed in a field of text that it can read.
+fn in_text(event: &KeyboardEvent) -> bool {
+    let field = event.target_dyn_into::<HtmlInputElement>();
+    field.is_some_and(|field| {
+        field.type_() == "text" && field.get_attribute("aria-invalid").is_none()
+    })
+}
+
 /// Moves the keyboard to an element.
 pub fn focus(id: &str) {
     use wasm_bindgen::JsCast;

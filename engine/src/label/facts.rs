@@ -63,6 +63,7 @@ pub fn nutrition_facts(
         columns,
         calories,
         rows,
+        left_out: left_out.iter().map(|row| row.nutrient).collect(),
         insignificant: insignificant(tables, &left_out),
         footnote: tables.statements.footnote(options.audience).clone(),
         notes: notes(analysis, tables, options),

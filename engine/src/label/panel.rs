@@ -74,6 +74,8 @@ pub struct FactsPanel {
     pub calories: PanelRow,
     /// All other rows in the regulation's order.
     pub rows: Vec<PanelRow>,
+    /// The rows that are left out for their small amounts.
+    pub left_out: Vec<NutrientId>,
     /// "Not a significant source of …", where rows are left out.
     pub insignificant: Option<String>,
     /// The footnote on percent Daily Values.

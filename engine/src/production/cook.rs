@@ -3,10 +3,10 @@
 
 use super::pans::{PanCount, PanProblem, pans_for, serving_volume};
 use super::scale::Shown;
-use super::{Kitchen, KitchenWay};
+use super::{Kitchen, KitchenWay, WeighedAs};
 use crate::recipe::{LineAmount, LineKind, Recipe, RecipeId};
 use crate::reference::RecipeStudy;
-use crate::units::{Grams, Servings, Unit, read_amount};
+use crate::units::{Grams, Servings, Unit, VolumeUnit, read_amount};
 use rust_decimal::Decimal;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -23,6 +23,8 @@ pub struct WeighOut {
     pub words: String,
     /// The weight, as the line states it; nothing where it is not known.
     pub exact: Option<Grams>,
+    /// What that is the weight of.
+    pub weighed_as: WeighedAs,
     /// What the scale shows of it; nothing where that is nought.
     pub shown: Option<Shown>,
     /// The line's own measure in this amount, where it is no weight.
@@ -192,6 +194,8 @@ impl<'a> Kitchen<'a> {
                     heading: read.reading.kind == LineKind::Heading,
                     words: without_amount(&read.text),
                     exact,
+                    weighed_as: exact
+                        .map_or_else(WeighedAs::default, |_| self.reference.weighed_as(line)),
                     shown: exact.and_then(|weight| scale.show(weight)),
                     measure: measure(&read.reading.amount, batches),
                     recipe: share(index),
@@ -206,9 +210,36 @@ fn measure(amount: &LineAmount, batches: Decimal) -> Option<(Decimal, Unit)> {
     let LineAmount::Stated { quantity } = amount else {
         return None;
     };
+    let amount = quantity.used().of(batches);
     match &quantity.unit {
         Unit::Mass(_) => None,
-        unit => Some((quantity.used().of(batches), unit.clone())),
+        Unit::Volume(unit) => Some(spooned(amount, *unit)),
+        unit => Some((amount, unit.clone())),
+    }
+}
+
+/// Units that a kitchen has vessels for, each with the next smaller one and
+/// the share below which that is taken: a quarter of a gallon is a quart, and
+/// nobody fills seven hundredths of a cup. Common practice, no source.
+const SMALLER: [(VolumeUnit, VolumeUnit, Decimal); 5] = [
+    (VolumeUnit::Gallon, VolumeUnit::Quart, HALF),
+    (VolumeUnit::Quart, VolumeUnit::Cup, HALF),
+    (VolumeUnit::Pint, VolumeUnit::Cup, HALF),
+    (VolumeUnit::Cup, VolumeUnit::Tablespoon, QUARTER),
+    (VolumeUnit::Tablespoon, VolumeUnit::Teaspoon, Decimal::ONE),
+];
+
+const HALF: Decimal = Decimal::from_parts(5, 0, 0, false, 1);
+const QUARTER: Decimal = Decimal::from_parts(25, 0, 0, false, 2);
+
+/// A volume in the unit by which it can be measured out.
+fn spooned(amount: Decimal, unit: VolumeUnit) -> (Decimal, Unit) {
+    let smaller = SMALLER
+        .iter()
+        .find(|(of, _, least)| *of == unit && amount < *least);
+    match smaller {
+        Some((_, smaller, _)) => spooned(smaller.number_in(unit.of(amount)), *smaller),
+        None => (amount, Unit::Volume(unit)),
     }
 }
 

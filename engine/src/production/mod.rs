@@ -5,6 +5,7 @@
 //! |---|---|---|---|
 //! | share | [`share`] | planned servings | whole servings at each school |
 //! | cook | [`cook`] | servings | batches, each recipe once, its lines weighed out |
+//! | weigh | [`weighed_as`] | a line | raw or cooked, as purchased or edible |
 //! | scale | [`scale`] | a weight | what a scale shows of it |
 //! | pans | [`pans`] | servings | pans |
 //! | order | [`order`] | words of recipes | the order of work |
@@ -22,6 +23,7 @@ pub mod pans;
 pub mod purchase;
 pub mod scale;
 pub mod share;
+pub mod weighed_as;
 
 pub use cook::{CookItem, NotCooked, WeighOut};
 pub use day::{KitchenDay, MenuRow, planned_servings};
@@ -35,3 +37,4 @@ pub use pans::{Pan, PanCount, PanProblem, Pans, pans_for, serving_volume};
 pub use purchase::{Need, PackOrder, PurchaseList, PurchaseRow, RecipeCost};
 pub use scale::{Scale, ScaleStep, Scales, Shown};
 pub use share::{ShareProblem, SharedChoice, SiteServings, apportion, shared_day};
+pub use weighed_as::WeighedAs;

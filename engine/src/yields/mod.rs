@@ -7,11 +7,13 @@
 //! | cooked → kept | [`treatment`] | shares that drain, rinse or fry away |
 
 pub mod cooked;
+pub mod doneness;
 mod pair;
 pub mod refuse;
 pub mod treatment;
 
 pub use cooked::{CookedYield, YieldRoute, YieldTable};
+pub use doneness::Doneness;
 pub use pair::{CookedPair, cooked_pairs};
 pub use refuse::{AmountBasis, BasisWords, EdiblePortion, TrimRoute, TrimYields};
 pub use treatment::{Treatment, TreatmentId, Treatments};

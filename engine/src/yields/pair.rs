@@ -39,7 +39,7 @@ pub struct CookedPair {
 const RAW: [&str; 5] = ["raw", "dry", "uncooked", "unprepared", "unheated"];
 
 /// Words of an entry that has.
-const COOKED: [&str; 18] = [
+pub(super) const COOKED: [&str; 18] = [
     "cooked",
     "boiled",
     "baked",
@@ -197,7 +197,7 @@ fn dry_matter(
     Some((before, NutrientId::WATER, before / solids(cooked)?))
 }
 
-fn words(description: &str) -> BTreeSet<String> {
+pub(super) fn words(description: &str) -> BTreeSet<String> {
     description
         .split(|c: char| !c.is_alphanumeric() && c != '-' && c != '%')
         .filter(|word| !word.is_empty())

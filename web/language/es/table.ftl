@@ -80,6 +80,8 @@ table-Manganese = Manganeso
 table-Choline = Colina
 
 ## Textos de las notas del panel
+table-The-Daily-Value-DV-tells-you-how-much-a-nutrient-in-a-serving-of-food-contributes-to-a-daily-diet-2-000-calories-a-day-is-used-for-general-nutrition-advice = *El % de Valor Diario (VD) le indica cuánto contribuye un nutriente de una ración de alimento a la dieta diaria. Para consejos generales de nutrición se usan 2,000 calorías al día.
+table-The-Daily-Value-DV-tells-you-how-much-a-nutrient-in-a-serving-of-food-contributes-to-a-daily-diet-1-000-calories-a-day-is-used-for-general-nutrition-advice = *El % de Valor Diario (VD) le indica cuánto contribuye un nutriente de una ración de alimento a la dieta diaria. Para consejos generales de nutrición se usan 1,000 calorías al día.
 table-Food-that-a-school-prepares-and-serves-for-immediate-consumption-needs-no-Nutrition-Facts-label-this-panel-is-for-information = La comida que una escuela prepara y sirve para consumo inmediato no necesita etiqueta de datos de nutrición; este panel es informativo.
 table-The-percent-Daily-Value-of-protein-for-ages-1-to-3-needs-the-protein-corrected-for-its-digestibility-and-amino-acids-that-correction-is-not-in-the-data = El porcentaje del valor diario de proteína para edades de 1 a 3 años necesita la proteína corregida por su digestibilidad y sus aminoácidos; esa corrección no está en los datos.
 table-The-weight-of-a-serving-is-reckoned-from-its-ingredients-weigh-the-finished-batch-to-be-sure = El peso de una porción se calcula a partir de sus ingredientes; pese la tanda terminada para estar seguro.

@@ -259,6 +259,7 @@ export interface FactsPanel {
   columns: { heading: string; servings: Decimal }[];
   calories: PanelRow;
   rows: PanelRow[];
+  leftOut: number[];
   insignificant: string | null;
   footnote: { words: string };
   notes: { words: string }[];

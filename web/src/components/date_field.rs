@@ -15,6 +15,9 @@ pub struct DateFieldProps {
     pub id: AttrValue,
     /// What the day is; hidden where the surroundings say it.
     pub label: AttrValue,
+    /// What the label is of, where that is marked as in another language.
+    #[prop_or_default]
+    pub of: Html,
     /// Whether only readers of the screen get the label.
     #[prop_or_default]
     pub hide_label: bool,
@@ -65,7 +68,7 @@ pub fn DateField(props: &DateFieldProps) -> Html {
     let value = props.value.map(|day| day.to_string()).unwrap_or_default();
     html! {<>
         <label for={&props.id} class={classes!(props.hide_label.then_some("for-readers"))}>
-            { &props.label }
+            { &props.label }{ props.of.clone() }
         </label>
         <input id={&props.id} type="date" {value} {onchange} />
     </>}

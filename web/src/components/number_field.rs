@@ -13,6 +13,9 @@ pub struct NumberFieldProps {
     pub id: AttrValue,
     /// What the number is; hidden where the surroundings say it.
     pub label: AttrValue,
+    /// What the label is of, where that is marked as in another language.
+    #[prop_or_default]
+    pub of: Html,
     /// Whether only readers of the screen get the label.
     #[prop_or_default]
     pub hide_label: bool,
@@ -90,7 +93,7 @@ pub fn NumberField(props: &NumberFieldProps) -> Html {
     html! {
         <span class="number-field">
             <label for={&props.id} class={classes!(props.hide_label.then_some("for-readers"))}>
-                { &props.label }
+                { &props.label }{ props.of.clone() }
             </label>
             <input id={&props.id} type="text" inputmode="decimal" autocomplete="off"
                 data-test={&props.data_test}

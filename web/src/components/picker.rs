@@ -98,7 +98,10 @@ pub fn Picker(props: &PickerProps) -> Html {
         let (open, stay) = (open.clone(), props.open);
         Callback::from(move |_| open.set(stay))
     };
-    let onkeydown = on_key(&answers, &at, &open, &choose, props.open);
+    let is_empty = text.trim().is_empty();
+    let onkeydown = on_key(&answers, &at, &open, &choose, props.open, is_empty);
+    // The list goes as soon as the field loses the keyboard, so nothing in it may take that.
+    let stay_in_field = Callback::from(|event: MouseEvent| event.prevent_default());
     let list_id = format!("{}-list", props.id);
     let option_id = |index: usize| format!("{list_id}-{index}");
     let is_open = *open && !answers.is_empty();
@@ -112,7 +115,9 @@ pub fn Picker(props: &PickerProps) -> Html {
                 aria-expanded={is_open.to_string()} aria-controls={list_id.clone()}
                 aria-autocomplete="list" aria-activedescendant={at.map(option_id)}
                 value={(*text).clone()} {oninput} {onfocus} {onblur} {onkeydown} />
-            <ul id={list_id.clone()} role="listbox" aria-label={&props.label} hidden={!is_open}>
+            // Browsers make a stop of what scrolls, unless it says that it is none.
+            <ul id={list_id.clone()} role="listbox" aria-label={&props.label} hidden={!is_open}
+                tabindex="-1" onmousedown={stay_in_field}>
                 { for answers.iter().enumerate().map(|(index, pick)| {
                     option(option_id(index), pick, *at == Some(index), &choose)
                 }) }
@@ -129,10 +134,7 @@ fn option(id: String, pick: &Pick, chosen: bool, choose: &Callback<Pick>) -> Htm
     // the list is gone.
     let onmousedown = {
         let (choose, pick) = (choose.clone(), pick.clone());
-        Callback::from(move |event: MouseEvent| {
-            event.prevent_default();
-            choose.emit(pick.clone());
-        })
+        Callback::from(move |_: MouseEvent| choose.emit(pick.clone()))
     };
     html! {
         <li key={pick.key.to_string()} {id} role="option" aria-selected={chosen.to_string()}
@@ -149,6 +151,7 @@ fn on_key(
     open: &UseStateHandle<bool>,
     choose: &Callback<Pick>,
     stay: bool,
+    is_empty: bool,
 ) -> Callback<KeyboardEvent> {
     let (answers, at, open, choose) = (answers.clone(), at.clone(), open.clone(), choose.clone());
     Callback::from(move |event: KeyboardEvent| {
@@ -168,6 +171,8 @@ fn on_key(
                 }
             }
             ("ArrowDown", None) => open.set(true),
+            // What is typed finds nothing: the key must not seem to have taken it.
+            ("Enter", None) if !is_empty => {}
             ("Escape", _) if *open && !stay => {
                 open.set(false);
                 event.stop_propagation();

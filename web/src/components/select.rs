@@ -11,11 +11,18 @@ pub struct SelectProps {
     pub id: AttrValue,
     /// What is chosen.
     pub label: AttrValue,
+    /// What the label is of, where that is marked as in another language.
+    #[prop_or_default]
+    pub of: Html,
     /// Whether only readers of the screen get the label.
     #[prop_or_default]
     pub hide_label: bool,
     /// The names to choose from.
     pub names: Vec<AttrValue>,
+    /// Languages of the names, in their order, where they are not in the one
+    /// that is spoken.
+    #[prop_or_default]
+    pub langs: Vec<Option<&'static str>>,
     /// Which of them is chosen.
     pub chosen: Option<usize>,
     /// Told which of them was chosen.
@@ -61,11 +68,12 @@ pub fn Select(props: &SelectProps) -> Html {
     html! {
         <span class="select">
             <label for={&props.id} class={classes!(props.hide_label.then_some("for-readers"))}>
-                { &props.label }
+                { &props.label }{ props.of.clone() }
             </label>
             <select ref={field} id={&props.id} data-test={&props.data_test} {onchange}>
                 { for props.names.iter().enumerate().map(|(index, name)| html! {
-                    <option selected={props.chosen == Some(index)}>{ name }</option>
+                    <option lang={props.langs.get(index).copied().flatten()}
+                        selected={props.chosen == Some(index)}>{ name }</option>
                 }) }
             </select>
         </span>

@@ -94,6 +94,9 @@ pub struct UnitFieldProps {
     /// Told when the field is emptied.
     #[prop_or_default]
     pub on_clear: Option<Callback<()>>,
+    /// What the label is of, where that is marked as in another language.
+    #[prop_or_default]
+    pub of: Html,
     /// Whether only readers of the screen get the label.
     #[prop_or_default]
     pub hide_label: bool,
@@ -128,9 +131,9 @@ pub fn UnitField(props: &UnitFieldProps) -> Html {
     html! {
         <span class="unit-field">
             <NumberField id={&props.id} data_test={&props.data_test} label={&props.label}
-                hide_label={props.hide_label} value={number} {on_change} on_clear={props.on_clear.clone()} />
+                of={props.of.clone()} hide_label={props.hide_label} value={number} {on_change} on_clear={props.on_clear.clone()} />
             <Select id={format!("{}-unit", props.id)} label={crate::words::unit_of(&props.label)}
-                hide_label={true} {names} chosen={props.units.iter().position(|one| *one == unit)}
+                of={props.of.clone()} hide_label={true} {names} chosen={props.units.iter().position(|one| *one == unit)}
                 on_choose={on_unit} />
         </span>
     }

@@ -13,7 +13,10 @@ mod table;
 pub use choice::{LanguageChoice, use_language};
 pub use fluent_bundle::FluentValue;
 pub use spoken::{Language, say_in, speak, spoken};
-pub use table::{description, in_english, lang_of_food, of_table, of_table_in_parts};
+pub use table::{
+    description, food_name, in_english, lang_of_food, naming, of_table, of_table_in,
+    of_table_in_parts,
+};
 
 use std::fmt;
 use yew::html::IntoPropValue;

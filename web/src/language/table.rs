@@ -10,7 +10,12 @@ use yew::prelude::*;
 /// language that is spoken; as it stands where that language has no words for
 /// it.
 pub fn of_table(text: &str) -> String {
-    match spoken() {
+    of_table_in(spoken(), text)
+}
+
+/// The same in a language.
+pub fn of_table_in(language: Language, text: &str) -> String {
+    match language {
         Language::English => text.to_owned(),
         language => worded(language, &key(text), &[]).unwrap_or_else(|| text.to_owned()),
     }
@@ -27,9 +32,25 @@ pub fn in_english(text: &str) -> Html {
 
 /// The description of a food, marked where it is in another language.
 pub fn description(food: &Food) -> Html {
-    match lang_of_food(food.id) {
-        None => html! { { &food.description } },
-        Some(_) => in_english(&food.description),
+    food_name(food.id, &food.description)
+}
+
+/// The same for a description that came by another way than its food.
+pub fn food_name(food: FoodId, description: &str) -> Html {
+    match lang_of_food(food) {
+        None => html! { { description } },
+        Some(_) => in_english(description),
+    }
+}
+
+/// A message with a name in it that keeps its own marks: `message` is worded
+/// for a mark of the name's place.
+pub fn naming(message: impl FnOnce(&str) -> String, name: &Html) -> Html {
+    const PLACE: &str = "\u{1}";
+    let worded = message(PLACE);
+    match worded.split_once(PLACE) {
+        Some((before, after)) => html! {<>{ before }{ name.clone() }{ after }</>},
+        None => html! { { worded } },
     }
 }
 

@@ -97,7 +97,12 @@ fn row(page: &Page, line: &WeighOut) -> Html {
     html! {
         <tr data-test="weigh-out">
             <td class="number">{ weight }</td>
-            <th scope="row">{ &line.words }</th>
+            <th scope="row">
+                { &line.words }
+                if let Some(weighed) = words::weighed_as(line.weighed_as) {
+                    { " " }<small class="weighed-as">{ weighed }</small>
+                }
+            </th>
             <td>{ line.measure.as_ref().map(|(amount, unit)| measure(*amount, unit)).unwrap_or_default() }</td>
         </tr>
     }

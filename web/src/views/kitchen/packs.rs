@@ -2,7 +2,7 @@
 
 use super::{Edit, use_edit, words};
 use crate::components::{DateField, MASSES, NumberField, Pick, Picker, Select, UnitField, VOLUMES};
-use crate::language::lang_of_food;
+use crate::language::{food_name, lang_of_food};
 use crate::page::{Page, use_page};
 use crate::state::ProductionEdit;
 use engine::foods::FoodId;
@@ -99,31 +99,39 @@ fn row(page: &Page, index: usize, pack: &Pack, edit: &Edit) -> Html {
     let on_date = edit.reform(move |date| dated(&|pack| pack.priced_on = Some(date)));
     let no_date = edit.reform(move |()| undated(&|pack| pack.priced_on = None));
     let remove = edit.reform(move |_| ProductionEdit::RemovePack(index));
+    let words_id = format!("pack-words-{index}");
+    // What tells the labels of one row from those of the others.
+    let of = html! {<>{ ": " }{ food_name(pack.food, &name) }</>};
     html! {
         <tr data-test="pack" data-food={pack.food.to_string()}>
             <th scope="row" lang={lang_of_food(pack.food)}>{ &name }</th>
-            <td><input type="text" autocomplete="off" aria-label={words::of(words::PACK, &name)}
-                value={pack.words.clone()} oninput={words_typed} /></td>
             <td>
-                { size(index, &name, pack, edit) }
+                <label class="for-readers" for={words_id.clone()}>{ words::PACK }{ of.clone() }</label>
+                <input id={words_id} type="text" autocomplete="off" value={pack.words.clone()}
+                    oninput={words_typed} />
+            </td>
+            <td>
+                { size(index, &of, pack, edit) }
                 if page.tables.reference.pack_weight(pack).is_none() {
                     <p class="problem">{ words::NO_PACK_WEIGHT }</p>
                 }
             </td>
             <td><NumberField id={format!("price-{index}")} data_test="price" hide_label={true}
-                label={words::of(words::PRICE, &name)} value={pack.price}
+                label={words::PRICE} of={of.clone()} value={pack.price}
                 on_change={on_price} on_clear={Some(no_price)} /></td>
             <td><DateField id={format!("priced-on-{index}")} hide_label={true}
-                label={words::of(words::PRICED_ON, &name)} value={pack.priced_on}
+                label={words::PRICED_ON} of={of.clone()} value={pack.priced_on}
                 on_change={on_date} on_clear={Some(no_date)} /></td>
-            <td><button type="button" class="quiet small" onclick={remove}
-                aria-label={words::remove(&name)}>{ "×" }</button></td>
+            <td><button type="button" class="quiet small" onclick={remove}>
+                <span aria-hidden="true">{ "×" }</span>
+                <span class="for-readers">{ words::REMOVE }{ of }</span>
+            </button></td>
         </tr>
     }
 }
 
 /// What a pack holds, by weight or by volume.
-fn size(index: usize, name: &str, pack: &Pack, edit: &Edit) -> Html {
+fn size(index: usize, of: &Html, pack: &Pack, edit: &Edit) -> Html {
     let names: Vec<AttrValue> = vec![words::WEIGHT.into(), words::VOLUME.into()];
     let sized = {
         let pack = pack.clone();
@@ -167,10 +175,10 @@ fn size(index: usize, name: &str, pack: &Pack, edit: &Edit) -> Html {
     });
     html! {
         <div class="filling">
-            <Select id={format!("pack-by-{index}")} hide_label={true} label={words::of(words::HOLDS, name)}
+            <Select id={format!("pack-by-{index}")} hide_label={true} label={words::HOLDS} of={of.clone()}
                 {names} chosen={Some(chosen)} {on_choose} />
-            <UnitField key={chosen} hide_label={true} id={format!("pack-{index}")} label={words::of(words::HOLDS, name)} {units}
-                value={Some(value)} {on_change} />
+            <UnitField key={chosen} hide_label={true} id={format!("pack-{index}")} label={words::HOLDS}
+                of={of.clone()} {units} value={Some(value)} {on_change} />
         </div>
     }
 }

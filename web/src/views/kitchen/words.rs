@@ -5,8 +5,9 @@ use crate::language::{Say, of_table, say};
 use crate::named;
 use engine::exact::Digits;
 use engine::kitchen::{SafetyStep, Step};
-use engine::production::{Held, Moment, Pan, PanProblem, PrepStep, ShareProblem, Shown};
+use engine::production::{Held, Moment, Pan, PanProblem, PrepStep, ShareProblem, Shown, WeighedAs};
 use engine::units::{Grams, MassUnit, Unit};
+use engine::yields::{AmountBasis, Doneness};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
@@ -267,6 +268,24 @@ pub fn shown(shown: &Shown) -> String {
         format!("{figure} {}", unit.symbol())
     };
     shown.parts.iter().map(part).collect::<Vec<_>>().join(" ")
+}
+
+/// What a weight is the weight of, where that makes a difference.
+pub fn weighed_as(weighed: WeighedAs) -> Option<String> {
+    let doneness = weighed.doneness.map(|doneness| match doneness {
+        Doneness::Raw => Say("kitchen-weighed-raw"),
+        Doneness::Cooked => Say("kitchen-weighed-cooked"),
+    });
+    let basis = weighed.basis.map(|basis| match basis {
+        AmountBasis::AsPurchased => Say("kitchen-weighed-purchased"),
+        AmountBasis::EdiblePortion => Say("kitchen-weighed-edible"),
+    });
+    let parts: Vec<String> = [doneness, basis]
+        .into_iter()
+        .flatten()
+        .map(String::from)
+        .collect();
+    (!parts.is_empty()).then(|| parts.join(", "))
 }
 
 /// A line's own measure.

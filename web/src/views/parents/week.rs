@@ -2,7 +2,7 @@
 
 use super::allergens::names;
 use super::carbohydrate::in_cell;
-use super::dish::facts;
+use super::dish::facts_in_column;
 use super::words;
 use crate::format;
 use crate::language::Language;
@@ -66,7 +66,7 @@ fn panels(page: &Page, dishes: &[RecipeId], tongue: Language) -> Html {
                 Some(html! {
                     <section class="family-panel">
                         <h3>{ title_or_untitled(&recipe.title) }</h3>
-                        { facts(page, &recipe, &study, tongue) }
+                        { facts_in_column(page, &recipe, &study, tongue) }
                     </section>
                 })
             }) }</div>

@@ -1,12 +1,12 @@
 //! Words of the page for families. Each is asked for in a language, since both
 //! may stand on one page.
 
-use crate::language::{FluentValue, Language, Say, say, say_in};
+use crate::language::{FluentValue, Language, Say, of_table_in, say, say_in};
 use crate::named;
 use crate::views::recipe::sentence;
 use engine::allergens::Allergen;
 use engine::foods::NutrientId;
-use engine::label::{FactsPanel, PanelRow};
+use engine::label::{FactsPanel, LabelTables, PanelRow};
 use engine::week::{Date, GradeGroup, MealKind};
 use yew::prelude::*;
 
@@ -76,8 +76,48 @@ pub fn around_amount(tongue: Language, row: &PanelRow) -> (String, String) {
     let line = with(tongue, key, "amount", MARK);
     match line.split_once(MARK) {
         Some((before, after)) => (before.trim_end().to_owned(), after.to_owned()),
-        // A nutrient without words in the files keeps the panel's own name.
-        None => (row.name.clone(), String::new()),
+        // A nutrient that is listed on request has its name from the table.
+        None => (of_table_in(tongue, &row.name), String::new()),
+    }
+}
+
+/// The nutrients whose rows are left out for their small amounts.
+pub fn left_out(tongue: Language, facts: &FactsPanel, tables: &LabelTables) -> Option<String> {
+    let rows = facts.left_out.iter().filter_map(|id| tables.nutrient(*id));
+    let names: Vec<String> = rows
+        .map(|row| match tongue {
+            Language::English => row.in_text.clone(),
+            Language::Spanish => small(&of_table_in(tongue, &row.name)),
+        })
+        .collect();
+    let (last, others) = names.split_last()?;
+    let name = ("name", last.clone().into());
+    Some(match others {
+        [] => say_in(tongue, "parents-left-out-one", &[name]),
+        others => {
+            let names = ("names", others.join(", ").into());
+            say_in(tongue, "parents-left-out", &[names, name])
+        }
+    })
+}
+
+/// A name inside a sentence.
+fn small(name: &str) -> String {
+    let mut letters = name.chars();
+    let first = letters.next().into_iter().flat_map(char::to_lowercase);
+    first.chain(letters).collect()
+}
+
+/// The percent Daily Value inside running text.
+pub fn daily_value(tongue: Language, percent: &str) -> String {
+    match percent {
+        "not known" => text(tongue, "parents-daily-value-unknown"),
+        percent => with(
+            tongue,
+            "parents-daily-value",
+            "percent",
+            figure(tongue, percent),
+        ),
     }
 }
 

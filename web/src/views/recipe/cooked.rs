@@ -40,6 +40,10 @@ pub fn Cooked(props: &CookedProps) -> Html {
     let cooked = props.correction.cooked.as_ref();
     let entries: Vec<FoodId> = props.offers.iter().map(|offer| offer.cooked).collect();
     let other = entries.len() + 1;
+    // An option takes no marks inside it: most of its text is the food's name.
+    let langs = std::iter::once(None)
+        .chain(entries.iter().map(|entry| lang_of_food(*entry)))
+        .collect::<Vec<_>>();
     let chosen = match cooked {
         _ if *looks_for_other => other,
         None => 0,
@@ -68,7 +72,7 @@ pub fn Cooked(props: &CookedProps) -> Html {
     html! {
         <div class="cooked" data-test="cooked">
             <Select id="correction-cooked" data_test="correction-cooked" label={words::COOKED}
-                names={names(foods, &props.offers)} chosen={Some(chosen)} {on_choose} />
+                names={names(foods, &props.offers)} {langs} chosen={Some(chosen)} {on_choose} />
             if *looks_for_other {
                 <Picker id="cooked-entry" data_test="cooked-entry" label={words::COOKED_ENTRY} {search}
                     {on_pick} />

@@ -5,7 +5,7 @@ use super::treat::Treat;
 use super::{Edit, phrases, words};
 use crate::components::{NumberField, Pick, Picker};
 use crate::language::of_table;
-use crate::page::{Page, focus, on_escape, use_page};
+use crate::page::{Page, focus, on_escape_or_entered, use_page};
 use crate::route::Route;
 use crate::state::RecipeEdit;
 use crate::tables::StudiedRecipe;
@@ -61,7 +61,7 @@ pub fn CorrectionPanel(props: &CorrectionPanelProps) -> Html {
         })
     };
     let on_pick = correct.reform(|key: AttrValue| picked(&key));
-    let onkeydown = on_escape(&props.close);
+    let onkeydown = on_escape_or_entered(&props.close);
     let onclose = props.close.reform(|_: MouseEvent| ());
     let has_choice = written.correction.food.is_some() || written.correction.recipe.is_some();
     let from_words = correct.reform(|_: MouseEvent| -> Change {

@@ -39,11 +39,15 @@ pub fn Settle(props: &SettleProps) -> Html {
                 { for open.into_iter().map(|(line, problem)| {
                     let set_open = props.set_open.clone();
                     let onclick = Callback::from(move |_| set_open.emit(Some(line)));
+                    let text = &props.study.lines[line].read.text;
                     html! {
                         <li data-test="to-settle" data-line={line.to_string()}>
-                            <strong>{ &props.study.lines[line].read.text }</strong>
+                            <strong>{ text }</strong>
                             { ": " }{ problem }{ " " }
-                            <button type="button" {onclick}>{ words::SETTLE }</button>
+                            // Buttons of the same word are told apart by their lines.
+                            <button type="button" {onclick}>
+                                { words::SETTLE }<span class="for-readers">{ ": " }{ text }</span>
+                            </button>
                         </li>
                     }
                 }) }

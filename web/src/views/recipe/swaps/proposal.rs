@@ -4,7 +4,7 @@ use super::moved::{in_weeks, moved};
 use super::search::Weeks;
 use super::verdicts::verdicts;
 use super::{reasons, words};
-use crate::language::{lang_of_food, of_table};
+use crate::language::{food_name, naming, of_table};
 use crate::page::{Page, use_page};
 use engine::foods::NutrientId;
 use engine::swaps::{Change, Proposal};
@@ -45,13 +45,13 @@ pub fn ProposalCard(props: &ProposalCardProps) -> Html {
         props.on_take.reform(move |_: MouseEvent| proposal.clone())
     };
     // Buttons of the same words are told apart by the proposal's name.
-    let names = |words: String| format!("{words}: {title}");
+    let of_it = html! { <span class="for-readers">{ ": " }{ title.clone() }</span> };
     html! {
         <article class={classes!("swap", props.is_tried.then_some("is-tried"))}
             aria-labelledby={id.clone()} data-test="proposal" data-at={props.at.to_string()}>
             <h3 id={id}>
                 <span class="swap-number">{ words::number(props.number) }</span>{ " " }
-                <span data-test="proposal-title" lang={lang(&proposal.change)}>{ &title }</span>
+                <span data-test="proposal-title">{ title }</span>
             </h3>
             <ul class="swap-lines" aria-label={words::NEW_LINES}>
                 { for proposal.lines.iter().map(|line| html! {
@@ -78,28 +78,20 @@ pub fn ProposalCard(props: &ProposalCardProps) -> Html {
             </ul>
             <p class="swap-ways">
                 <button type="button" data-test="try" aria-pressed={props.is_tried.to_string()}
-                    aria-label={names(words::TRY.to_string())} onclick={on_try}>{ words::TRY }</button>
+                    onclick={on_try}>{ words::TRY }{ of_it.clone() }</button>
                 <button type="button" class="main-way" data-test="take"
-                    aria-label={names(words::TAKE.to_string())} onclick={on_take}>{ words::TAKE }</button>
+                    onclick={on_take}>{ words::TAKE }{ of_it }</button>
             </p>
         </article>
     }
 }
 
 /// What a proposal is called.
-pub fn title(change: &Change) -> String {
+pub fn title(change: &Change) -> Html {
     match change {
-        Change::Food { description, .. } => description.clone(),
-        Change::Half { description, .. } => words::half(description),
-        Change::Move { words, .. } => of_table(words),
-    }
-}
-
-/// In which language that is, if not the one that is spoken.
-fn lang(change: &Change) -> Option<&'static str> {
-    match change {
-        Change::Food { food, .. } => lang_of_food(*food),
-        Change::Half { .. } | Change::Move { .. } => None,
+        Change::Food { food, description } => food_name(*food, description),
+        Change::Half { food, description } => naming(words::half, &food_name(*food, description)),
+        Change::Move { words, .. } => html! { { of_table(words) } },
     }
 }
 

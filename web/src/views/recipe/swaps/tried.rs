@@ -6,6 +6,7 @@ use super::proposal::title;
 use super::search::Weeks;
 use super::verdicts::verdicts;
 use super::words;
+use crate::language::naming;
 use crate::page::use_page;
 use crate::views::recipe::versions::two::{Allergens, Credits, Figures, Side};
 use engine::recipe::Recipe;
@@ -71,7 +72,7 @@ pub fn Tried(props: &TriedProps) -> Html {
     html! {
         <section class="tried" aria-labelledby="tried" data-test="tried">
             <h2 id="tried">{ words::TRIED }</h2>
-            <p role="status" data-test="tried-what">{ words::trying(&title(&proposal.change)) }</p>
+            <p role="status" data-test="tried-what">{ naming(words::trying, &title(&proposal.change)) }</p>
             <Figures sides={sides.clone()} nutrients={WEEK_NUTRIENTS.to_vec()} />
             <Credits sides={sides.clone()} />
             <Allergens {sides} />
