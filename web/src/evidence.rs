@@ -1,6 +1,7 @@
 //! Where the dataset's values come from and how sure they are. The first
 //! analysis does without; it is fetched when a view asks for it.
 
+use crate::page::painted;
 use crate::tables::{self, Tables};
 use std::rc::Rc;
 use yew::prelude::*;
@@ -47,6 +48,8 @@ pub fn use_evidence(first: &Rc<Tables>) -> (Rc<Tables>, EvidenceHandle) {
             state.set(EvidenceState::Going);
             let (tables, state) = (tables.clone(), state.clone());
             wasm_bindgen_futures::spawn_local(async move {
+                // The figures come first.
+                painted().await;
                 match tables::with_provenance(&tables).await {
                     Ok(more) => {
                         tables.set(more);

@@ -139,6 +139,16 @@ fn in_text(event: &KeyboardEvent) -> bool {
     })
 }
 
+/// Waits until what was drawn is on the screen.
+pub async fn painted() {
+    let mut frame = |resolve: js_sys::Function, _| {
+        // It fails only without a window.
+        drop(gloo::utils::window().request_animation_frame(&resolve));
+    };
+    drop(wasm_bindgen_futures::JsFuture::from(js_sys::Promise::new(&mut frame)).await);
+    gloo::timers::future::TimeoutFuture::new(0).await;
+}
+
 /// Moves the keyboard to an element.
 pub fn focus(id: &str) {
     use wasm_bindgen::JsCast;

@@ -16,7 +16,6 @@ use engine::swaps::{
 use gloo::timers::future::TimeoutFuture;
 use std::cell::Cell;
 use std::rc::Rc;
-use wasm_bindgen_futures::JsFuture;
 use yew::prelude::*;
 
 /// Foods that are proposed at most.
@@ -135,7 +134,7 @@ pub fn use_search(page: &Page, recipe: &Rc<Recipe>, line: usize, asked: &Asked) 
 /// Finds the proposals, then what each does to the weeks. `tell` says whether
 /// anybody still asks.
 async fn look(question: &Question, tell: &impl Fn(&dyn Fn(&mut Search)) -> bool) {
-    painted().await;
+    crate::page::painted().await;
     if !tell(&|_| ()) {
         return;
     }
@@ -226,14 +225,4 @@ async fn work_out_weeks(
             return;
         }
     }
-}
-
-/// Waits until what was drawn is on the screen.
-async fn painted() {
-    let mut frame = |resolve: js_sys::Function, _| {
-        // It fails only without a window.
-        drop(gloo::utils::window().request_animation_frame(&resolve));
-    };
-    drop(JsFuture::from(js_sys::Promise::new(&mut frame)).await);
-    TimeoutFuture::new(0).await;
 }
