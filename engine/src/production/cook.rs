@@ -229,6 +229,21 @@ const SMALLER: [(VolumeUnit, VolumeUnit, Decimal); 5] = [
     (VolumeUnit::Tablespoon, VolumeUnit::Teaspoon, Decimal::ONE),
 ];
 
+/// The same upwards, with how many are counted at most: nobody counts 17
+/// tablespoons where a cup is at hand.
+const LARGER: [(VolumeUnit, VolumeUnit, Decimal); 2] = [
+    (
+        VolumeUnit::Teaspoon,
+        VolumeUnit::Tablespoon,
+        Decimal::from_parts(6, 0, 0, false, 0),
+    ),
+    (
+        VolumeUnit::Tablespoon,
+        VolumeUnit::Cup,
+        Decimal::from_parts(8, 0, 0, false, 0),
+    ),
+];
+
 const HALF: Decimal = Decimal::from_parts(5, 0, 0, false, 1);
 const QUARTER: Decimal = Decimal::from_parts(25, 0, 0, false, 2);
 
@@ -237,8 +252,11 @@ fn spooned(amount: Decimal, unit: VolumeUnit) -> (Decimal, Unit) {
     let smaller = SMALLER
         .iter()
         .find(|(of, _, least)| *of == unit && amount < *least);
-    match smaller {
-        Some((_, smaller, _)) => spooned(smaller.number_in(unit.of(amount)), *smaller),
+    let larger = LARGER
+        .iter()
+        .find(|(of, _, most)| *of == unit && amount >= *most);
+    match smaller.or(larger) {
+        Some((_, other, _)) => spooned(other.number_in(unit.of(amount)), *other),
         None => (amount, Unit::Volume(unit)),
     }
 }

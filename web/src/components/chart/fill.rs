@@ -69,7 +69,8 @@ pub fn FillChart(props: &FillChartProps) -> Html {
     });
     let most = axis(wholes.chain(props.marks.iter().map(|mark| mark.at)));
     let top = HEAD * props.marks.len();
-    let height = top + ROW * props.rows.len();
+    let rows = props.rows.len();
+    let height = top + ROW * rows;
     Frame {
         id: &props.id,
         title: &props.title,
@@ -81,7 +82,7 @@ pub fn FillChart(props: &FillChartProps) -> Html {
                 bar(props, row, top + ROW * index, most)
             }) }
             { for props.marks.iter().enumerate().map(|(index, one)| {
-                mark(one, index, (top, height), most)
+                mark(one, index, (top, rows), most)
             }) }
         </>},
         kinds: html! {
@@ -124,16 +125,24 @@ fn bar(props: &FillChartProps, row: &FillRow, y: usize, most: Decimal) -> Html {
 }
 
 /// A limit's line, with its name above: to its left, for limits lie far right.
-fn mark(mark: &Mark, index: usize, (top, height): (usize, usize), most: Decimal) -> Html {
+/// It leaves out what is written above each bar.
+fn mark(mark: &Mark, index: usize, (top, rows): (usize, usize), most: Decimal) -> Html {
     let x = place(mark.at, most);
     let y = HEAD * index + 13;
+    let line = |from: usize, to: usize| {
+        html! {
+            <line class="chart-mark" x1={x.clone()} x2={x.clone()}
+                y1={from.to_string()} y2={to.to_string()} />
+        }
+    };
+    let across = (0..rows).map(|row| top + ROW * row + 19);
     html! {
         <g>
             <text class="chart-mark-name" x={x.clone()} dx="-5" y={y.to_string()} text-anchor="end">
                 { &mark.name }
             </text>
-            <line class="chart-mark" x1={x.clone()} x2={x}
-                y1={(HEAD * index + 2).to_string()} y2={height.max(top).to_string()} />
+            { line(HEAD * index + 2, top) }
+            { for across.map(|from| line(from, from + BAR + 5)) }
         </g>
     }
 }

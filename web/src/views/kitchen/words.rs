@@ -290,11 +290,11 @@ pub fn weighed_as(weighed: WeighedAs) -> Option<String> {
 
 /// A line's own measure.
 pub fn measure(figure: &str, unit: &Unit, exact: bool) -> String {
-    let unit = unit.to_string();
-    let arguments = [("figure", figure.into()), ("unit", unit.into())];
+    // "About 4" in one line and "3/4 tbsp" in the next would be misread.
+    let measured = format!("{figure} {unit}").replace(' ', "\u{a0}");
     match exact {
-        true => say("kitchen-measure", &arguments),
-        false => say("kitchen-measure-about", &arguments),
+        true => measured,
+        false => say("kitchen-measure-about", &[("measured", measured.into())]),
     }
 }
 
