@@ -120,6 +120,16 @@ impl<'a> Setting<'a> {
         }))
     }
 
+    /// Knows recipes as well that the week does not serve, for choices that it
+    /// could have.
+    pub fn knowing(mut self, recipes: &'a [CreditedRecipe<'a>]) -> Self {
+        for (id, credits) in recipes {
+            let served = || Served::new(&self.tables, self.service, credits);
+            self.recipes.entry(*id).or_insert_with(served);
+        }
+        self
+    }
+
     pub fn service(&self) -> &'a Service {
         self.service
     }

@@ -6,11 +6,12 @@ use super::super::ground::Slot;
 use super::super::model::{Model, Sum};
 use super::OfService;
 use super::offer::{Moves, least, most};
-use crate::components::Component;
+use crate::components::{Component, Mark, RecipeCredits};
 use crate::findings::{AmountRow, Setting};
 use crate::recipe::RecipeId;
 use crate::rules::Subject;
 use crate::week::{Choice, Counted, Meal};
+use rust_decimal::Decimal;
 use std::collections::BTreeSet;
 
 /// Good will for each of several changes of a dish that credit: two of the
@@ -25,6 +26,51 @@ const MILK_SLACK: f64 = 8.0;
 /// those which a candidate changes.
 pub(super) fn variant_name(candidate: usize, nth: usize) -> RecipeId {
     RecipeId(format!("\u{1}{candidate}\u{1}{nth}"))
+}
+
+/// A figure of a choice that rows add up.
+pub(super) struct Figure<'f> {
+    pub amount: &'f dyn Fn(&Choice) -> f64,
+    /// The components that it is counted from.
+    pub of: &'f [Component],
+    /// Good will for each of several changes.
+    pub slack: f64,
+}
+
+/// The components that a subject's amount is counted from. Vegetables may stand
+/// in for fruits.
+pub(super) fn behind(subject: Subject) -> &'static [Component] {
+    use Component::*;
+    match subject {
+        Subject::Of(DarkGreen) => &[DarkGreen],
+        Subject::Of(RedOrange) => &[RedOrange],
+        Subject::Of(Beans) => &[Beans],
+        Subject::Of(Starchy) => &[Starchy],
+        Subject::Of(Other) => &[Other],
+        Subject::Of(Grains) => &[Grains],
+        Subject::Of(MeatAlternates) => &[MeatAlternates],
+        Subject::Of(Milk) => &[Milk],
+        Subject::GrainsOrMeats => &[Grains, MeatAlternates],
+        Subject::Of(Fruits | Vegetables) | Subject::AdditionalVegetables => &[
+            Fruits, Vegetables, DarkGreen, RedOrange, Beans, Starchy, Other,
+        ],
+    }
+}
+
+/// Whether a serving has the same parts that credit toward these components.
+fn is_same(now: &RecipeCredits, after: &RecipeCredits, components: &[Component]) -> bool {
+    let parts = |credits: &RecipeCredits| -> Vec<(Component, Decimal, Vec<Mark>)> {
+        let all = components.iter().flat_map(|of| credits.parts(*of));
+        all.map(|(_, part)| {
+            (
+                part.component,
+                credits.in_a_serving(part),
+                part.marks.clone(),
+            )
+        })
+        .collect()
+    };
+    now.dough_is_whole_grain_rich == after.dough_is_whole_grain_rich && parts(now) == parts(after)
 }
 
 /// Credits of one service while their rows are made.
@@ -52,13 +98,14 @@ impl<'a> Credits<'_, 'a> {
     }
 
     /// What a choice credits: now, and with each candidate that moves it.
-    fn moves(&self, slot: &Slot<'a>, amount: &dyn Fn(&Choice) -> f64) -> Moves {
+    fn moves(&self, slot: &Slot<'a>, figure: &Figure<'_>) -> Moves {
+        let amount = figure.amount;
         let now = amount(slot.choice);
         let movers: Vec<(usize, f64)> = self
             .of
             .movers(slot)
             .into_iter()
-            .filter(|(at, _)| self.of.candidates[*at].moves_credits)
+            .filter(|(at, _)| self.may_move(slot, *at, figure.of))
             .filter_map(|(at, _)| Some((at, amount(&self.choice_after(slot, at)?) - now)))
             .collect();
         let lines: BTreeSet<usize> = movers
@@ -70,6 +117,23 @@ impl<'a> Credits<'_, 'a> {
             several: lines.len() > 1,
             movers,
         }
+    }
+
+    /// Whether a candidate changes any part of a dish that credits toward these
+    /// components. If not, it moves no figure of them, nor brings one nearer to
+    /// a step.
+    fn may_move(&self, slot: &Slot<'a>, at: usize, components: &[Component]) -> bool {
+        let candidate = &self.of.candidates[at];
+        let recipe = &slot.choice.recipe;
+        let now = self.of.study(recipe).map(|study| study.credits.as_ref());
+        let after = candidate
+            .variant(recipe)
+            .map(|study| study.credits.as_ref());
+        let is_same = match (now, after) {
+            (Some(Some(now)), Some(Some(after))) => is_same(now, after, components),
+            _ => false,
+        };
+        candidate.moves_credits && !is_same
     }
 
     fn line_of(&self, at: usize) -> Option<usize> {
@@ -84,12 +148,12 @@ impl<'a> Credits<'_, 'a> {
     }
 
     /// What a choice credits at most, as a sum over columns.
-    pub fn credit(&self, slot: &Slot<'a>, amount: &dyn Fn(&Choice) -> f64, slack: f64) -> Sum {
-        let moves = self.moves(slot, amount);
+    pub fn credit(&self, slot: &Slot<'a>, figure: &Figure<'_>) -> Sum {
+        let moves = self.moves(slot, figure);
         let mut sum = Sum::of(moves.now);
         for (at, rise) in moves.movers {
             let good_will = if moves.several && self.is_of_line(at) {
-                slack
+                figure.slack
             } else {
                 0.0
             };
@@ -99,14 +163,7 @@ impl<'a> Credits<'_, 'a> {
     }
 
     /// What a meal brings at most, counted one way.
-    fn meal(
-        &self,
-        model: &mut Model,
-        meal: &Meal,
-        how: Counted,
-        amount: &dyn Fn(&Choice) -> f64,
-        slack: f64,
-    ) -> Sum {
+    fn meal(&self, model: &mut Model, meal: &Meal, how: Counted, figure: &Figure<'_>) -> Sum {
         let mut total = Sum::default();
         for offer in &meal.offers {
             let slots: Vec<&Slot<'a>> = self
@@ -123,24 +180,24 @@ impl<'a> Credits<'_, 'a> {
             let take = offer.take as usize;
             match how {
                 Counted::Smallest if slots.len() > take => {
-                    let credits = slots.iter().map(|slot| self.credit(slot, amount, slack));
+                    let credits = slots.iter().map(|slot| self.credit(slot, figure));
                     total.add_times(1.0, &least(model, credits.collect(), take));
                 }
                 Counted::Largest if slots.len() > take => {
-                    let moves = slots.iter().map(|slot| self.moves(slot, amount));
+                    let moves = slots.iter().map(|slot| self.moves(slot, figure));
                     let lines = |at| self.is_of_line(at);
-                    total.add_times(1.0, &most(moves.collect(), take, slack, lines));
+                    total.add_times(1.0, &most(moves.collect(), take, figure.slack, lines));
                 }
                 Counted::Average => {
                     let meals = to_f64(meal.planned_meals.servings());
                     for slot in slots {
                         let planned = to_f64(slot.choice.planned.servings());
-                        total.add_times(planned / meals, &self.credit(slot, amount, slack));
+                        total.add_times(planned / meals, &self.credit(slot, figure));
                     }
                 }
                 Counted::Smallest | Counted::Largest | Counted::Offered => {
                     for slot in slots {
-                        total.add_times(1.0, &self.credit(slot, amount, slack));
+                        total.add_times(1.0, &self.credit(slot, figure));
                     }
                 }
             }
@@ -158,6 +215,11 @@ impl<'a> Credits<'_, 'a> {
             Subject::AdditionalVegetables => ADDITIONAL_SLACK,
             _ => SLACK,
         };
+        let figure = Figure {
+            amount: &amount,
+            of: behind(subject),
+            slack,
+        };
         let mut total = Sum::default();
         for date in self.setting.days() {
             if row.date.is_some_and(|own| own != *date) {
@@ -171,7 +233,7 @@ impl<'a> Credits<'_, 'a> {
             let [meal] = meals[..] else {
                 return None;
             };
-            let of_day = self.meal(model, meal, row.row.counted, &amount, slack);
+            let of_day = self.meal(model, meal, row.row.counted, &figure);
             total.add_times(1.0, &of_day);
         }
         Some(total)

@@ -3,7 +3,7 @@
 use super::super::demand::Demand;
 use super::super::gather::to_f64;
 use super::super::model::{Model, Sum};
-use super::credits::{Credits, SLACK, variant_name};
+use super::credits::{Credits, Figure, SLACK, behind, variant_name};
 use super::{OfService, ROOM};
 use crate::components::{Component, RecipeCredits};
 use crate::findings::{AmountRow, PatternTables, Setting, amount_rows, giving};
@@ -40,6 +40,7 @@ impl OfService<'_> {
         let Ok(Some(setting)) = setting else {
             return;
         };
+        let setting = setting.knowing(&credited);
         let credits = Credits {
             of: self,
             setting: &setting,
@@ -193,7 +194,12 @@ impl Credits<'_, '_> {
             // A dough bears its mark as a whole: several changes of one dish may
             // turn all of its grain.
             let whole = to_f64(self.setting.amount(slot.choice, Subject::Of(component)).low);
-            total.add_times(1.0, &self.credit(slot, &amount, SLACK + whole));
+            let figure = Figure {
+                amount: &amount,
+                of: behind(Subject::Of(component)),
+                slack: SLACK + whole,
+            };
+            total.add_times(1.0, &self.credit(slot, &figure));
         }
         if total.is_constant() {
             return;
