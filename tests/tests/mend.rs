@@ -10,7 +10,7 @@ use engine::reference::{RecipeStudy, Reference, WeekStudy};
 use engine::rules::Bound;
 use engine::swaps::SwapIndex;
 use gramwright_tests::fixtures::reference;
-use gramwright_tests::weeks::{MadeWeek, small};
+use gramwright_tests::weeks::{MadeWeek, large, small};
 use rand::SeedableRng;
 use rand::seq::SliceRandom;
 use rand_chacha::ChaCha8Rng;
@@ -255,4 +255,40 @@ fn a_hopeless_week_is_said_to_be_one_and_why() {
         assert_eq!(words, ["sodium"]);
         assert!(smallest);
     }
+}
+
+/// How the search ends for a week of the size that schools have.
+fn ended(seed: u64) -> Outcome {
+    let made = large(seed);
+    let tools = Tools {
+        reference: &made.reference,
+        index: index(),
+    };
+    let search = Search::new(tools, &made.book, &made.week, Ask::default());
+    search.expect("a search").finish(tools).clone()
+}
+
+/// A swap within a dish leaves what its other lines credit, so that two of them
+/// may do in a week that also owes the amounts of the meal pattern.
+#[test]
+fn changes_of_a_dish_leave_its_other_credits() {
+    let Outcome::Mended { plan, proof } = ended(11) else {
+        panic!("two changes mend it");
+    };
+    assert_eq!((plan.changes.len(), proof), (2, Proof::Least));
+}
+
+/// No change that is looked at brings dark green vegetables. Many move what a
+/// dish credits otherwise, which is no reason to try them all.
+#[test]
+fn a_lacking_subgroup_is_said_to_be_why() {
+    let Outcome::Impossible { because, smallest } = ended(17) else {
+        panic!("nothing brings dark green vegetables");
+    };
+    let words = because.iter().map(|one| one.requirement.words.as_str());
+    assert_eq!(
+        words.collect::<Vec<_>>(),
+        ["dark green vegetables over the week"]
+    );
+    assert!(smallest);
 }

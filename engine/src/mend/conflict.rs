@@ -75,7 +75,7 @@ impl Conflict {
         }
         let open: Vec<usize> = spoken_for.into_iter().rev().collect();
         Self {
-            stage: Stage::Sure(Box::new(Solver::new(&elastic(&pool.model)))),
+            stage: Stage::Sure(Box::new(Solver::general(&elastic(&pool.model)))),
             owed,
             alone: pool.unmet.iter().rev().copied().collect(),
             open,
@@ -147,7 +147,7 @@ impl Conflict {
             self.stage = Stage::Without(at, Box::new(Hunt::for_any(pool, owed)));
         } else {
             let left = pool.model.binding(|at| self.owed[at]);
-            self.stage = Stage::Last(Box::new(Solver::new(&elastic(&left))));
+            self.stage = Stage::Last(Box::new(Solver::general(&elastic(&left))));
         }
         Explained::Going
     }
@@ -157,7 +157,7 @@ impl Conflict {
 fn breach(solver: &mut Solver) -> Breach {
     match solver.step(NODES) {
         Solved::Going { bound, .. } if bound.is_some_and(is_breach) => Breach::Is,
-        Solved::Going { .. } => Breach::Going,
+        Solved::Going { .. } | Solved::Proposed(_) => Breach::Going,
         Solved::Least(chosen) if is_breach(chosen.objective) => Breach::Is,
         Solved::Least(chosen) => Breach::Not(chosen.columns),
         Solved::None | Solved::GaveUp => Breach::CannotTell,

@@ -217,6 +217,7 @@ impl Hunt {
                 self.solver = solver(pool, &self.owed, self.least);
                 Hunted::Going
             }
+            Solved::Proposed(chosen) => self.judge(pool, chosen, check),
             Solved::Going { best, bound } => {
                 if self.least {
                     pool.bound = pool.bound.max(bound.unwrap_or(0.0));
@@ -227,6 +228,25 @@ impl Hunt {
                 Hunted::Going
             }
         }
+    }
+
+    /// Takes a plan that the solver proposes, or has it cut off.
+    fn judge(&mut self, pool: &mut Pool, chosen: Chosen, check: &Check<'_>) -> Hunted {
+        let rows = pool.model.rows.len();
+        if pool.passes(&chosen.columns, &self.owed, check) {
+            if !self.least {
+                return Hunted::Found(chosen.columns);
+            }
+            pool.best = Some(chosen);
+            self.solver.accept();
+            return Hunted::Going;
+        }
+        self.tried += 1;
+        if !self.least && self.tried == PATIENCE {
+            return Hunted::GaveUp;
+        }
+        self.solver.refuse(&pool.model.rows[rows..]);
+        Hunted::Going
     }
 
     /// Keeps a plan in hand if it passes and is better than the one before.

@@ -19,44 +19,17 @@ pub(super) struct Posed {
     pub variables: Vec<Option<Variable>>,
 }
 
-/// What is asked of the whole columns.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum Ask {
-    /// The least cost, in whole numbers.
-    Whole,
-    /// Any, in whole numbers: nothing costs.
-    WholeAny,
-    /// The least cost, where a column may be chosen in part.
-    Part,
-    /// The fewest, where a column may be chosen in part.
-    PartFewest,
-    /// The most, where a column may be chosen in part.
-    PartMost,
-}
-
-impl Ask {
-    fn cost(self, column: &Column) -> f64 {
-        match self {
-            Self::Whole | Self::Part => column.cost,
-            Self::WholeAny => 0.0,
-            _ if !column.integer => 0.0,
-            Self::PartFewest => 1.0,
-            Self::PartMost => -1.0,
-        }
-    }
-}
-
 /// Puts a model into the solver's form; nothing where a row without columns
 /// cannot be kept.
-pub(super) fn pose(model: &Model, simplified: &Simplified, ask: Ask) -> Option<Posed> {
+pub(super) fn pose(model: &Model, simplified: &Simplified) -> Option<Posed> {
     let mut problem = Problem::new(OptimizationDirection::Minimize);
     let mut variable = |column: &Column| {
         let upper = column.upper.unwrap_or(f64::INFINITY);
         let is_choice = column.integer && column.lower == 0.0 && upper == 1.0;
-        if is_choice && matches!(ask, Ask::Whole | Ask::WholeAny) {
-            problem.add_binary_var(ask.cost(column))
+        if is_choice {
+            problem.add_binary_var(column.cost)
         } else {
-            problem.add_var(ask.cost(column), (column.lower, upper))
+            problem.add_var(column.cost, (column.lower, upper))
         }
     };
     let variables: Vec<Option<Variable>> = model
@@ -90,29 +63,6 @@ pub(super) fn pose(model: &Model, simplified: &Simplified, ask: Ask) -> Option<P
         }
     }
     Some(Posed { problem, variables })
-}
-
-impl Posed {
-    /// Demands that just so many whole columns are chosen.
-    pub fn choose(&mut self, model: &Model, how_many: f64) {
-        let terms = self.whole(model, |_| 1.0);
-        self.problem
-            .add_constraint(terms, ComparisonOp::Eq, how_many);
-    }
-
-    /// Demands that all costs no more.
-    pub fn cost_at_most(&mut self, model: &Model, most: f64) {
-        let terms = self.whole(model, |column| column.cost);
-        self.problem.add_constraint(terms, ComparisonOp::Le, most);
-    }
-
-    fn whole(&self, model: &Model, by: impl Fn(&Column) -> f64) -> Vec<(Variable, f64)> {
-        let columns = model.columns.iter().zip(&self.variables);
-        columns
-            .filter(|(column, _)| column.integer)
-            .filter_map(|(column, variable)| Some(((*variable)?, by(column))))
-            .collect()
-    }
 }
 
 /// The whole columns that a solution chooses, in order.
@@ -157,17 +107,4 @@ impl Work {
             }
         }
     }
-}
-
-/// How many whole columns any solution chooses, at least and at most: the sums
-/// of fractions, rounded inwards. Nothing where that cannot be said.
-pub(super) fn range_of_chosen(model: &Model, simplified: &Simplified) -> Option<(f64, f64)> {
-    let best = |ask| {
-        let posed = pose(model, simplified, ask)?;
-        let outcome = posed.problem.solve().ok()?;
-        Some(outcome.solution()?.objective())
-    };
-    let fewest = (best(Ask::PartFewest)? - BREACH).ceil();
-    let most = (-best(Ask::PartMost)? + BREACH).floor();
-    Some((fewest.max(0.0), most))
 }

@@ -1,28 +1,26 @@
 //! The solver behind a narrow door: a model goes in, whole numbers come out,
 //! in as many pieces of work as the caller likes.
 //!
-//! The solver is a general one in floating point and its answers are taken as
-//! proposals. A solution is checked by the engine before anything is said of
-//! it, and "no solution" is believed only when the model of [`elastic`], which gives
-//! every demand's rows a priced way out and so always has a solution, cannot
-//! do without one.
+//! The search is [`Tree`]. A general solver takes over where that one gives up,
+//! and gives a second opinion: both are in floating point, and their answers
+//! are taken as proposals. A solution is checked by the engine before anything
+//! is said of it, and "no solution" is believed only when the model of
+//! [`elastic`], which gives every demand's rows a priced way out and so always
+//! has a solution, cannot do without one, says the general solver.
 
-use super::levels::Levels;
-use super::model::Model;
-use super::pose::{Ask, BREACH, Posed, Work, chosen, pose};
+use super::model::{Model, Row};
+use super::pose::{BREACH, Posed, Work, chosen, pose};
 use super::simplify::{Simplified, simplify};
+use super::tree::Tree;
 use microlp::{Error, SolutionStatus, SolveOutcome, Variable};
-
-/// After so many nodes a search by cost alone gives way to one level by level:
-/// most weeks are done before, and setting up the other takes as long. The
-/// number was found on generated weeks.
-const UNAIDED: u64 = 400;
 
 /// How a piece of work ended.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) enum Solved {
     /// The least objective, and the columns that are 1.
     Least(Chosen),
+    /// Better than the plan in hand: it is to be accepted or refused.
+    Proposed(Chosen),
     /// Not done yet: the best so far, and what no solution undercuts.
     Going {
         /// The best so far.
@@ -49,36 +47,46 @@ pub(super) struct Chosen {
 #[derive(Debug)]
 pub(super) struct Solver {
     model: Model,
-    simplified: Simplified,
-    /// By column; nothing for one that is left out.
-    variables: Vec<Option<Variable>>,
     state: State,
+    /// Nodes before the state.
     nodes: u64,
 }
 
 #[derive(Debug)]
 enum State {
-    ByCost(Box<Work>),
-    ByLevels(Box<Levels>),
+    Tree(Box<Tree>),
+    General(Box<General>),
     Over(Solved),
+}
+
+/// The general solver at work.
+#[derive(Debug)]
+struct General {
+    work: Work,
+    /// By column; nothing for one that is left out.
+    variables: Vec<Option<Variable>>,
+    nodes: u64,
 }
 
 impl Solver {
     /// A solver for the rows of a model.
     pub fn new(model: &Model) -> Self {
         let simplified = simplify(model);
-        let (variables, state) = match pose(model, &simplified, Ask::Whole) {
-            Some(Posed { problem, variables }) => {
-                let work = Work::Fresh(problem);
-                (variables, State::ByCost(Box::new(work)))
-            }
-            None => (Vec::new(), State::Over(Solved::None)),
-        };
         Self {
+            state: match Tree::new(model, &simplified) {
+                Some(tree) => State::Tree(Box::new(tree)),
+                None => general(model, &simplified),
+            },
             model: model.clone(),
-            simplified,
-            variables,
-            state,
+            nodes: 0,
+        }
+    }
+
+    /// The general solver alone, for a second opinion.
+    pub fn general(model: &Model) -> Self {
+        Self {
+            state: general(model, &simplify(model)),
+            model: model.clone(),
             nodes: 0,
         }
     }
@@ -86,20 +94,32 @@ impl Solver {
     /// Goes on for so many nodes at most.
     pub fn step(&mut self, nodes: u64) -> Solved {
         let over = State::Over(Solved::GaveUp);
-        let answer = match std::mem::replace(&mut self.state, over) {
+        match std::mem::replace(&mut self.state, over) {
             State::Over(solved) => {
                 self.state = State::Over(solved.clone());
-                return solved;
+                solved
             }
-            State::ByLevels(mut levels) => {
-                let solved = levels.step(nodes);
-                self.state = State::ByLevels(levels);
-                return solved;
-            }
-            State::ByCost(work) => work.go_on(nodes),
-        };
-        let solved = match answer {
-            Ok(outcome) => self.take(outcome),
+            State::Tree(mut tree) => match tree.step(nodes) {
+                Solved::GaveUp => {
+                    self.nodes += tree.nodes();
+                    self.state = general(&self.model, &simplify(&self.model));
+                    Solved::Going {
+                        best: None,
+                        bound: None,
+                    }
+                }
+                solved => {
+                    self.state = State::Tree(tree);
+                    solved
+                }
+            },
+            State::General(general) => self.go_on(*general, nodes),
+        }
+    }
+
+    fn go_on(&mut self, general: General, nodes: u64) -> Solved {
+        let solved = match general.work.go_on(nodes) {
+            Ok(outcome) => self.look(outcome, general.variables),
             Err(Error::Infeasible) => Solved::None,
             Err(_) => Solved::GaveUp,
         };
@@ -109,13 +129,12 @@ impl Solver {
         solved
     }
 
-    /// How far the solver has come.
-    fn take(&mut self, outcome: SolveOutcome) -> Solved {
+    /// How far the general solver has come.
+    fn look(&mut self, outcome: SolveOutcome, variables: Vec<Option<Variable>>) -> Solved {
         let stats = outcome.stats();
-        self.nodes = stats.nodes_solved;
         let solution = outcome.solution();
         let best = solution.map(|solution| Chosen {
-            columns: chosen(&self.model, &self.variables, solution),
+            columns: chosen(&self.model, &variables, solution),
             objective: solution.objective(),
         });
         if let Some(least) = &best
@@ -123,29 +142,50 @@ impl Solver {
         {
             return Solved::Least(least.clone());
         }
-        self.state = match self.levels(best.clone()) {
-            Some(levels) => State::ByLevels(Box::new(levels)),
-            None => State::ByCost(Box::new(Work::Going(outcome))),
-        };
+        self.state = State::General(Box::new(General {
+            work: Work::Going(outcome),
+            variables,
+            nodes: stats.nodes_solved,
+        }));
         let bound = stats.best_bound;
         Solved::Going { best, bound }
     }
 
-    /// The search level by level, where it is time for it and changes cost.
-    fn levels(&self, best: Option<Chosen>) -> Option<Levels> {
-        let mut whole = self.model.columns.iter().filter(|column| column.integer);
-        if self.nodes < UNAIDED || whole.any(|column| column.cost <= 0.0) {
-            return None;
+    /// Takes the plan that was proposed.
+    pub fn accept(&mut self) {
+        if let State::Tree(tree) = &mut self.state {
+            tree.accept();
         }
-        Levels::new(&self.model, &self.simplified, best)
+    }
+
+    /// Cuts off the plan that was proposed, by these rows.
+    pub fn refuse(&mut self, cuts: &[Row]) {
+        self.model.rows.extend_from_slice(cuts);
+        if let State::Tree(tree) = &mut self.state {
+            tree.refuse(cuts);
+        }
     }
 
     /// Nodes so far.
     pub fn nodes(&self) -> u64 {
-        match &self.state {
-            State::ByLevels(levels) => self.nodes + levels.nodes(),
-            _ => self.nodes,
-        }
+        let own = match &self.state {
+            State::Tree(tree) => tree.nodes(),
+            State::General(general) => general.nodes,
+            State::Over(_) => 0,
+        };
+        self.nodes + own
+    }
+}
+
+/// The general solver before its work.
+fn general(model: &Model, simplified: &Simplified) -> State {
+    match pose(model, simplified) {
+        Some(Posed { problem, variables }) => State::General(Box::new(General {
+            work: Work::Fresh(problem),
+            variables,
+            nodes: 0,
+        })),
+        None => State::Over(Solved::None),
     }
 }
 
@@ -163,13 +203,17 @@ pub struct Answer {
 
 /// Solves a model to the end.
 pub fn solve(model: &Model) -> Answer {
-    const PIECE: u64 = UNAIDED;
+    const PIECE: u64 = 400;
     let mut solver = Solver::new(model);
     loop {
         let (objective, infeasible) = match solver.step(PIECE) {
             Solved::Least(chosen) => (Some(chosen.objective), false),
             Solved::None => (None, true),
             Solved::GaveUp => (None, false),
+            Solved::Proposed(_) => {
+                solver.accept();
+                continue;
+            }
             Solved::Going { .. } => continue,
         };
         return Answer {
@@ -214,6 +258,7 @@ pub(super) fn is_breach(objective: f64) -> bool {
 mod tests {
     use super::super::small::{choices, sum};
     use super::*;
+    use proptest::prelude::*;
 
     /// Binary columns with these costs and rows `Σ coefficients ≥ least`, each
     /// for the demand of its number.
@@ -280,10 +325,64 @@ mod tests {
         let pieces = loop {
             match solver.step(1) {
                 Solved::Going { .. } => {}
+                Solved::Proposed(_) => solver.accept(),
                 Solved::Least(chosen) => break chosen.objective,
                 other => panic!("{other:?}"),
             }
         };
         assert!((whole - pieces).abs() < 1e-9);
+    }
+
+    /// Columns in groups that exclude each other, more than the likely are; what
+    /// each brings to some demands, and how much these ask.
+    fn many() -> impl Strategy<Value = Model> {
+        const COLUMNS: usize = 120;
+        const GROUP: usize = 4;
+        let demand = (prop::collection::vec(0_u8..40, COLUMNS), 10_u8..90);
+        (
+            prop::collection::vec(4_u8..100, COLUMNS),
+            prop::collection::vec(demand, 1..4),
+        )
+            .prop_map(|(costs, demands)| {
+                let costs = costs.iter().map(|cost| 1.0 + f64::from(*cost) / 4096.0);
+                let mut model = choices(costs);
+                for group in 0..COLUMNS / GROUP {
+                    let is_in = |at: usize| f64::from(u8::from(at / GROUP == group));
+                    let one = sum((0..COLUMNS).map(is_in));
+                    model.at_most(String::new(), Vec::new(), one, 1.0);
+                }
+                for (brings, asks) in demands {
+                    let brings = sum(brings.iter().map(|number| f64::from(*number) / 16.0));
+                    model.at_least(String::new(), Vec::new(), brings, f64::from(asks) / 16.0);
+                }
+                model
+            })
+    }
+
+    /// The least objective, by the general solver alone.
+    fn by_general(model: &Model) -> Option<f64> {
+        let mut solver = Solver::general(model);
+        loop {
+            match solver.step(400) {
+                Solved::Least(chosen) => break Some(chosen.objective),
+                Solved::None => break None,
+                Solved::Going { .. } => {}
+                other => panic!("{other:?}"),
+            }
+        }
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(40))]
+
+        /// Two programs that share nothing but the model find the same.
+        #[test]
+        fn the_general_solver_says_the_same(model in many()) {
+            let answer = solve(&model);
+            let general = by_general(&model);
+            prop_assert_eq!(answer.infeasible, general.is_none());
+            let apart = answer.objective.zip(general).map(|(own, other)| (own - other).abs());
+            prop_assert!(apart.is_none_or(|apart| apart < 1e-6), "{answer:?}, {general:?}");
+        }
     }
 }
