@@ -302,3 +302,24 @@ fn the_printed_week_has_its_drawings() {
         Ok(())
     });
 }
+
+#[test]
+fn the_keyboard_stays_near_what_it_takes_away() {
+    journey("week-keyboard", async |visit| {
+        visit.open("#/week/lunch-2026-11-30").await?;
+        let days = || visit.texts("[data-test=day]");
+        for left in [4, 3] {
+            visit
+                .tab_to("[data-test=day]:nth-child(2) [data-test=remove-day]")
+                .await?;
+            visit.press(Key::Enter).await?;
+            visit
+                .wait_until("days", days, |days| days.len() == left)
+                .await?;
+            visit
+                .see_keyboard_on("[data-test=day]:nth-child(2) *")
+                .await?;
+        }
+        Ok(())
+    });
+}

@@ -3,6 +3,7 @@
 
 use crate::components::{FIND_FIELD, Footer, Header, LeftOut, Tour, use_guide};
 use crate::evidence::use_evidence;
+use crate::keyboard::use_kept_keyboard;
 use crate::language::{LanguageChoice, use_language};
 use crate::own::{OwnProblems, usable};
 use crate::page::{DeskState, Page, Told};
@@ -114,6 +115,7 @@ fn Office(props: &OfficeProps) -> Html {
         language: props.language.clone(),
     };
     use_shortcuts(page.clone());
+    use_kept_keyboard();
     html! {
         <ContextProvider<Page> context={page}>
             <Header route={route.clone()} saving={saving.state} />

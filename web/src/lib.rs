@@ -22,6 +22,7 @@ pub mod components;
 pub mod evidence;
 pub mod files;
 pub mod format;
+pub mod keyboard;
 pub mod language;
 pub mod memo;
 pub mod named;
