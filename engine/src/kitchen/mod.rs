@@ -2,4 +2,4 @@
 
 mod safety;
 
-pub use safety::{CAUTION, FoodSafety, Guidance, SafetyStep, Step};
+pub use safety::{CAUTION, FoodSafety, Guidance, Held, SafetyStep, Step};

@@ -36,6 +36,16 @@ pub enum Step {
     Date,
 }
 
+/// How a dish waits for service.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "camelCase")]
+pub enum Held {
+    /// Hot.
+    Hot,
+    /// Cold.
+    Cold,
+}
+
 /// One row of the table.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "camelCase")]
@@ -50,6 +60,9 @@ pub struct SafetyStep {
     terms: String,
     #[serde(skip_serializing)]
     groups: String,
+    /// Only where the dish is held so; nothing for any dish.
+    #[serde(skip_serializing)]
+    held: Option<Held>,
     /// Temperature, °C, converted from the published °F.
     pub celsius: Decimal,
     /// Temperature, °F, as published.
@@ -121,14 +134,19 @@ impl FoodSafety {
         &self.0
     }
 
-    /// What to cook, hold, cool and reheat a dish of these foods by: the
-    /// cooking rows that speak of one of them, hottest first within each set,
-    /// then the general rows.
-    pub fn steps_for<'a>(&'a self, foods: &[&Food]) -> Vec<&'a SafetyStep> {
+    /// What to cook, hold, cool and reheat a dish of these foods by: for each
+    /// food the hottest cooking row that speaks of it, hottest first within
+    /// each set, then the general rows. Ground meat is no intact meat, though
+    /// both rows name its group. Rows for dishes that are held otherwise than
+    /// this one are left out, where it is known how.
+    pub fn steps_for<'a>(&'a self, foods: &[&Food], held: Option<Held>) -> Vec<&'a SafetyStep> {
+        let is_of_dish =
+            |row: &&SafetyStep| row.held.is_none() || held.is_none() || row.held == held;
         let mut steps: Vec<&SafetyStep> = self
             .0
             .iter()
-            .filter(|row| row.is_general() || foods.iter().any(|food| row.speaks_of(food)))
+            .filter(is_of_dish)
+            .filter(|row| row.is_general() || foods.iter().any(|food| self.is_hottest(row, food)))
             .collect();
         steps.sort_by(|a, b| {
             (a.guidance, a.step)
@@ -136,6 +154,15 @@ impl FoodSafety {
                 .then_with(|| b.fahrenheit.cmp(&a.fahrenheit))
         });
         steps
+    }
+
+    /// Whether a row speaks of a food, and no hotter one of its set does.
+    fn is_hottest(&self, row: &SafetyStep, food: &Food) -> bool {
+        let of_set = |other: &&SafetyStep| {
+            (other.guidance, other.step) == (row.guidance, row.step) && other.speaks_of(food)
+        };
+        let hottest = self.0.iter().filter(of_set).map(|row| row.fahrenheit).max();
+        row.speaks_of(food) && hottest == Some(row.fahrenheit)
     }
 }
 

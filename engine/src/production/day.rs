@@ -80,7 +80,7 @@ impl<'a> Kitchen<'a> {
             .iter()
             .filter_map(|part| self.reference.foods.food(part.food?))
             .collect();
-        self.reference.food_safety.steps_for(&foods)
+        self.reference.food_safety.steps_for(&foods, self.held(id))
     }
 }
 

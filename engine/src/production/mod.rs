@@ -32,7 +32,7 @@ pub use model::{
     Filling, KitchenWay, Pack, PackSize, Panning, Production, Site, SiteId, SiteMeals,
     StatedServings,
 };
-pub use order::{Held, Moment, PrepStep, PrepWords};
+pub use order::{Moment, PrepStep, PrepWords};
 pub use pans::{Pan, PanCount, PanProblem, Pans, pans_for, serving_volume};
 pub use purchase::{Need, PackOrder, PurchaseList, PurchaseRow, RecipeCost};
 pub use scale::{Scale, ScaleStep, Scales, Shown};

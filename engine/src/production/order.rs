@@ -5,6 +5,7 @@
 //! and on the minutes that the office states.
 
 use super::{CookItem, Kitchen};
+use crate::kitchen::Held;
 use crate::recipe::RecipeId;
 use crate::tables::{self, TableError};
 use serde::{Deserialize, Serialize};
@@ -73,16 +74,6 @@ pub enum Moment {
     ForService,
     /// Just before or at service.
     Last,
-}
-
-/// How a dish waits for service.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "camelCase")]
-pub enum Held {
-    /// Hot.
-    Hot,
-    /// Cold.
-    Cold,
 }
 
 /// A step of the day.

@@ -142,7 +142,7 @@ impl Engine {
             .collect();
         to_js(&Temperatures {
             caution: kitchen::CAUTION,
-            steps: reference.food_safety.steps_for(&foods),
+            steps: reference.food_safety.steps_for(&foods, None),
         })
     }
 

@@ -4,8 +4,9 @@ use crate::format;
 use crate::language::{Say, of_table, say};
 use crate::named;
 use engine::exact::Digits;
+use engine::kitchen::Held;
 use engine::kitchen::{SafetyStep, Step};
-use engine::production::{Held, Moment, Pan, PanProblem, PrepStep, ShareProblem, Shown, WeighedAs};
+use engine::production::{Moment, Pan, PanProblem, PrepStep, ShareProblem, Shown, WeighedAs};
 use engine::units::{Grams, MassUnit, Unit};
 use engine::yields::{AmountBasis, Doneness};
 use rust_decimal::Decimal;
@@ -291,7 +292,7 @@ pub fn weighed_as(weighed: WeighedAs) -> Option<String> {
 /// A line's own measure.
 pub fn measure(figure: &str, unit: &Unit, exact: bool) -> String {
     // "About 4" in one line and "3/4 tbsp" in the next would be misread.
-    let measured = format!("{figure} {unit}").replace(' ', "\u{a0}");
+    let measured = named::counted(figure, &unit.to_string()).replace(' ', "\u{a0}");
     match exact {
         true => measured,
         false => say("kitchen-measure-about", &[("measured", measured.into())]),

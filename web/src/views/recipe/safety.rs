@@ -22,7 +22,7 @@ pub fn Safety(props: &CardProps) -> Html {
         .iter()
         .filter_map(|part| reference.foods.food(part.food?))
         .collect();
-    let steps = reference.food_safety.steps_for(&foods);
+    let steps = reference.food_safety.steps_for(&foods, None);
     let code = steps
         .iter()
         .filter(|step| step.guidance == Guidance::FoodCode);
