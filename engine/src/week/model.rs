@@ -4,6 +4,7 @@ use super::Date;
 use crate::recipe::RecipeId;
 use crate::units::Servings;
 use serde::{Deserialize, Serialize};
+use std::cmp::Ordering;
 use std::fmt;
 
 /// A week's name inside its book.
@@ -36,10 +37,41 @@ impl fmt::Display for MealKind {
     }
 }
 
-/// A grade group by its name in the rule tables: "K-5", "6-8", "9-12".
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+/// A grade group by its name in the rule tables: "K-5", "6-8", "9-12", "ages
+/// 6-12". Groups stand in the order of the pupils' grades, then of their ages.
+#[derive(Debug, Clone, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(transparent)]
 pub struct GradeGroup(pub String);
+
+impl GradeGroup {
+    /// Grades before ages, the youngest first, other names last.
+    fn place(&self) -> (u8, u32) {
+        let (is_of_ages, span) = match self.0.strip_prefix("ages ") {
+            Some(span) => (1, span),
+            None => (0, self.0.as_str()),
+        };
+        match span.split('-').next() {
+            Some("K") => (is_of_ages, 0),
+            Some(first) => first
+                .parse()
+                .map_or((u8::MAX, 0), |first| (is_of_ages, first)),
+            None => (u8::MAX, 0),
+        }
+    }
+}
+
+impl Ord for GradeGroup {
+    fn cmp(&self, other: &Self) -> Ordering {
+        let by_age = self.place().cmp(&other.place());
+        by_age.then_with(|| self.0.cmp(&other.0))
+    }
+}
+
+impl PartialOrd for GradeGroup {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
 
 impl fmt::Display for GradeGroup {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -103,4 +135,39 @@ pub struct Choice {
     pub recipe: RecipeId,
     /// Servings planned for the day.
     pub planned: Servings,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn groups_stand_in_the_order_of_ages() {
+        let names = [
+            "K-5",
+            "K-8",
+            "K-12",
+            "6-8",
+            "6-12",
+            "9-12",
+            "ages 1-2",
+            "ages 6-12",
+            "adults",
+        ];
+        let mut groups: Vec<GradeGroup> = names.map(|name| GradeGroup(name.to_owned())).into();
+        groups.sort();
+        let found: Vec<&str> = groups.iter().map(|group| group.0.as_str()).collect();
+        let expected = [
+            "K-12",
+            "K-5",
+            "K-8",
+            "6-12",
+            "6-8",
+            "9-12",
+            "ages 1-2",
+            "ages 6-12",
+            "adults",
+        ];
+        assert_eq!(found, expected);
+    }
 }
