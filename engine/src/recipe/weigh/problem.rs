@@ -66,12 +66,11 @@ impl fmt::Display for WeighProblem {
             Self::Vague { words } => write!(out, "\"{words}\" is not a weight"),
             Self::Faulty { error } => error.fmt(out),
             Self::NoSuchMeasure { wanted, has } => {
-                let piece = if wanted.unit == Unit::pieces() {
-                    " piece"
-                } else {
-                    ""
+                let of = match wanted.unit == Unit::pieces() {
+                    true => "by the piece, as in",
+                    false => "for",
                 };
-                write!(out, "this food has no measure for \"{wanted}{piece}\"; ")?;
+                write!(out, "this food has no measure {of} \"{wanted}\"; ")?;
                 if has.is_empty() {
                     return out.write_str("it has none at all");
                 }

@@ -2,7 +2,7 @@
 
 use super::{Dish, part, words};
 use crate::format;
-use crate::language::of_table;
+use crate::language::{description, naming, of_table};
 use crate::page::Page;
 use crate::words::title_or_untitled;
 use engine::components::BeansRole;
@@ -15,7 +15,7 @@ use yew::prelude::*;
 struct Override {
     recipe: String,
     line: String,
-    what: String,
+    what: Html,
     reason: Option<String>,
 }
 
@@ -71,7 +71,7 @@ fn of_recipe(page: &Page, (recipe, study): &Dish) -> Vec<Override> {
     let whole = |what: String| Override {
         recipe: title.clone(),
         line: words::WHOLE.to_string(),
-        what,
+        what: what.into(),
         reason: None,
     };
     let mut all = Vec::new();
@@ -103,28 +103,29 @@ fn of_line(page: &Page, title: &str, line: &RecipeLine, of: &LineStudy) -> Vec<O
 }
 
 /// What was decided about a line, besides its food.
-fn decisions(page: &Page, set: &Correction, of: &LineStudy) -> Vec<(String, Option<String>)> {
+fn decisions(page: &Page, set: &Correction, of: &LineStudy) -> Vec<(Html, Option<String>)> {
     let mut told = Vec::new();
     if let Some(weight) = set.weight {
-        told.push((words::weighs(&format::grams(weight)), None));
+        told.push((words::weighs(&format::grams(weight)).into(), None));
     }
     if let Some(basis) = set.basis {
-        told.push((words::basis(basis), None));
+        told.push((words::basis(basis).into(), None));
     }
     if let Some(cooked) = &set.cooked {
         let food = page.tables.reference.foods.food(cooked.food);
-        let food = food.map_or_else(|| cooked.food.to_string(), |food| food.description.clone());
+        let food = food.map_or_else(|| cooked.food.to_string().into(), description);
         let weight = cooked.weight.map(Grams::grams).map(format::stated);
-        told.push((words::cooked(&food, weight.as_deref()), None));
+        let what = naming(|food| words::cooked(food, weight.as_deref()), &food);
+        told.push((what, None));
     }
     if let Some(id) = &set.recipe {
         let recipe = page.contents().recipe(id);
         let title = recipe.map_or(id.0.as_str(), |recipe| recipe.title.as_str());
-        told.push((words::other_recipe(title), None));
+        told.push((words::other_recipe(title).into(), None));
     }
     if !set.treatments.is_empty() {
         let treated = of.treatments.iter();
-        let treated = treated.map(|one| (of_table(&one.words), None));
+        let treated = treated.map(|one| (of_table(&one.words).into(), None));
         told.extend(treated);
     }
     for credit in &set.credits {
@@ -139,7 +140,7 @@ fn decisions(page: &Page, set: &Correction, of: &LineStudy) -> Vec<(String, Opti
             None => what,
         };
         let reason = credit.reason.trim();
-        told.push((what, (!reason.is_empty()).then(|| reason.to_owned())));
+        told.push((what.into(), (!reason.is_empty()).then(|| reason.to_owned())));
     }
     told
 }
