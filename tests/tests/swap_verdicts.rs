@@ -41,7 +41,7 @@ const CASES: [(&str, usize, &str, &[Told]); 5] = [
         "fish-tacos",
         10,
         "3 tbsp salt",
-        &[teens(Missed), children(Missed)],
+        &[children(Missed), teens(Missed)],
     ),
     // 20 lb of sugar, 9,072 g × 3.87 kcal/g, are 41 kcal of the average of K-5
     // (140 of 100 servings for 1,200 lunches), which has 624 kcal.
