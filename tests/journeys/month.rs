@@ -97,7 +97,7 @@ fn a_planner_moves_dishes_and_copies_a_week() {
             .await?;
         assert!(
             rows.iter()
-                .any(|row| row.contains("1,272 mg") && row.contains("at most 1,280 mg")),
+                .any(|row| row.contains("1,144 mg") && row.contains("at most 1,110 mg")),
             "{rows:?}"
         );
 

@@ -245,19 +245,19 @@ return Array.from(document.querySelectorAll("[data-test=chart]"), (chart) =>
 /// Titles of the drawings of the demo's lunches, and the last words that stand with each.
 const DRAWINGS: [(&str, &str); 4] = [
     (
-        "Sodium, Na in the average meal of each day: Lunch for 9-12",
-        "not for a day.",
-    ),
-    (
-        "The week against its ranges: Lunch for 9-12",
-        "lie in their range.",
-    ),
-    (
         "Sodium, Na in the average meal of each day: Lunch for K-5",
         "not for a day.",
     ),
     (
         "The week against its ranges: Lunch for K-5",
+        "lie in their range.",
+    ),
+    (
+        "Sodium, Na in the average meal of each day: Lunch for 9-12",
+        "not for a day.",
+    ),
+    (
+        "The week against its ranges: Lunch for 9-12",
         "lie in their range.",
     ),
 ];
