@@ -99,21 +99,20 @@ async fn measure(visit: &Visit, what: &str, css: &str) -> WebDriverResult<()> {
 fn keystrokes_in_a_book_of_5000_recipes() {
     journey("large-book", async |visit| {
         let recipe = demo::book().recipes[0].id.0.clone();
-        for (what, book) in [("demo book", demo::book()), ("5,000 recipes", large_book())] {
-            let text = serde_json::to_string(&book).expect("a book as text");
+        for what in ["demo book", "5,000 recipes"] {
             visit.open("#/about").await?;
-            visit.give_file("#open-file", "large.json", &text).await?;
-            visit.see_words("[data-test=told]", "large.json").await?;
+            if what != "demo book" {
+                let text = serde_json::to_string(&large_book()).expect("a book as text");
+                visit.give_file("#open-file", "large.json", &text).await?;
+                visit.click("#take-incoming").await?;
+                visit.see_words("[data-test=told]", "large.json").await?;
+            }
             visit.go(&format!("#/recipe/{recipe}")).await?;
             measure(visit, &format!("{what}, a recipe's lines"), "#ingredients").await?;
             measure(visit, &format!("{what}, a recipe's title"), "#title").await?;
             visit.go("#/recipes").await?;
-            measure(
-                visit,
-                &format!("{what}, search in the list"),
-                "#find-recipe",
-            )
-            .await?;
+            let list = format!("{what}, search in the list");
+            measure(visit, &list, "#find-recipe").await?;
         }
         Ok(())
     });

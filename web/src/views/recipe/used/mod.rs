@@ -11,8 +11,12 @@ use crate::words::title_or_untitled;
 use engine::recipe::{Recipe, RecipeId};
 use engine::reference::{Uses, uses};
 use engine::swaps::{Reach, WeekChange};
+use gloo::timers::callback::Timeout;
 use std::rc::Rc;
 use yew::prelude::*;
+
+/// For so many milliseconds nothing is typed before it is looked.
+const PAUSE: u32 = 250;
 
 /// Which recipe.
 #[derive(Clone, PartialEq, Properties)]
@@ -26,11 +30,8 @@ pub struct UsedProps {
 pub fn Used(props: &UsedProps) -> Html {
     let page = use_page();
     let recipe = &props.recipe;
-    let found = use_memo(
-        (recipe.id.clone(), page.contents().clone()),
-        |(id, contents)| uses(&contents.book(), id),
-    );
     let contents = page.contents();
+    let found = use_uses(&recipe.id, contents);
     let kept = contents.kept(&recipe.id).filter(|kept| *kept != recipe);
     // What has moved is worked out when it is asked for.
     let is_open = use_state(|| false);
@@ -41,11 +42,14 @@ pub fn Used(props: &UsedProps) -> Html {
             is_open.set(details.has_attribute("open"));
         })
     };
-    let Uses {
+    let Some(Uses {
         recipes,
         further,
         weeks,
-    } = &*found;
+    }) = &*found
+    else {
+        return Html::default();
+    };
     html! {
         <section class="used" aria-labelledby="used" data-test="used">
             <h2 id="used">{ words::TITLE }</h2>
@@ -67,6 +71,23 @@ pub fn Used(props: &UsedProps) -> Html {
             }
         </section>
     }
+}
+
+/// Where a recipe is used, once typing has paused: each line of the book is
+/// looked at, which must not hold up a letter. Until then what it was.
+#[hook]
+fn use_uses(id: &RecipeId, contents: &Contents) -> UseStateHandle<Option<Uses>> {
+    let found = use_state(|| None);
+    use_effect_with((id.clone(), contents.clone()), {
+        let found = found.clone();
+        move |(id, contents)| {
+            let (id, contents) = (id.clone(), contents.clone());
+            let look = move || found.set(Some(uses(&contents.book(), &id)));
+            let timer = Timeout::new(PAUSE, look);
+            move || drop(timer)
+        }
+    });
+    found
 }
 
 fn recipe_way(contents: &Contents, id: &RecipeId) -> (Route, String) {
