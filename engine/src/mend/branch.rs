@@ -15,9 +15,6 @@ const NO_GAIN: f64 = 1e-6;
 /// How near to a whole number a count is one.
 const WHOLE: f64 = 1e-6;
 
-/// Ties broken cost more than they do.
-const TIES: f64 = 1e-5;
-
 /// How a node is split.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Branch {
@@ -142,7 +139,7 @@ impl Trials {
     ) -> Option<f64> {
         self.dictionary.clone_from(solved);
         self.dictionary.bound(quantity, bounds);
-        let ended = self.dictionary.solve(linear, dear + TIES, exchanges);
+        let ended = self.dictionary.solve(linear, dear, exchanges);
         self.exchanges += self.dictionary.exchanges - solved.exchanges;
         if ended == Ended::Impossible && Proof::is_impossible(linear, &self.dictionary) {
             return None;

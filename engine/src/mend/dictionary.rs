@@ -27,8 +27,11 @@ const LEAST_PIVOT: f64 = 1e-9;
 /// So many quantities out of their bounds are looked at closer.
 const FOLLOWED: usize = 4;
 
-/// Costs are moved by so much at most, to break ties.
+/// Costs are moved by so much at most, to break ties …
 const TIE: f64 = 1e-6;
+
+/// … and a solution, of some changes, counts as dear when it is so by this.
+const TIES: f64 = 1e-5;
 
 /// What follows from the quantities outside misses a bound that it was set to
 /// by no more than this, or the table is made anew.
@@ -204,7 +207,7 @@ impl Dictionary {
                 self.begin(linear);
                 continue;
             }
-            if self.cost() >= dear {
+            if self.cost() >= dear + TIES {
                 return Ended::TooDear;
             }
             let Some(breach) = self.worst(linear) else {

@@ -204,18 +204,16 @@ impl Hunt {
                 if self.least {
                     pool.bound = pool.bound.max(chosen.objective);
                 }
-                if pool.passes(&chosen.columns, &self.owed, check) {
+                // The plan in hand has passed already.
+                let is_in_hand = self.least && pool.best.as_ref() == Some(&chosen);
+                if is_in_hand || pool.passes(&chosen.columns, &self.owed, check) {
                     if self.least {
                         pool.best = Some(chosen.clone());
                     }
                     return Hunted::Found(chosen.columns);
                 }
-                self.tried += 1;
-                if !self.least && self.tried == PATIENCE {
-                    return Hunted::GaveUp;
-                }
                 self.solver = solver(pool, &self.owed, self.least);
-                Hunted::Going
+                self.after_refusal()
             }
             Solved::Proposed(chosen) => self.judge(pool, chosen, check),
             Solved::Going { best, bound } => {
@@ -241,12 +239,17 @@ impl Hunt {
             self.solver.accept();
             return Hunted::Going;
         }
-        self.tried += 1;
-        if !self.least && self.tried == PATIENCE {
-            return Hunted::GaveUp;
-        }
         self.solver.refuse(&pool.model.rows[rows..]);
-        Hunted::Going
+        self.after_refusal()
+    }
+
+    /// Goes on after a plan that did not pass, while that makes sense.
+    fn after_refusal(&mut self) -> Hunted {
+        self.tried += 1;
+        match !self.least && self.tried == PATIENCE {
+            true => Hunted::GaveUp,
+            false => Hunted::Going,
+        }
     }
 
     /// Keeps a plan in hand if it passes and is better than the one before.

@@ -2,6 +2,10 @@
 
 use serde::Serialize;
 
+/// Costs are whole numbers of so many parts of a change, which floats hold
+/// exactly.
+pub(super) const UNITS: f64 = 4096.0;
+
 /// A column: one candidate change (a whole number, 0 or 1), or a helper.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct Column {

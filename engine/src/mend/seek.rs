@@ -143,7 +143,7 @@ impl Tree {
             return false;
         };
         match tree.step(1) {
-            Solved::Proposed(chosen) => self.propose_found(chosen),
+            Solved::Proposed(chosen) => self.proposed = Some(chosen),
             Solved::Going { .. } if tree.nodes() < AMONG_LIKELY => {}
             _ => self.seek.likely = None,
         }

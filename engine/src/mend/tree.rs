@@ -9,7 +9,7 @@
 use super::branch::{Branch, Effort, Trials, Tried};
 use super::dictionary::{Dictionary, Ended};
 use super::linear::{Bounds, Linear};
-use super::model::Model;
+use super::model::{Model, UNITS};
 use super::node::Node;
 use super::proof::{LOOSE, Proof};
 use super::seek::Seek;
@@ -17,13 +17,10 @@ use super::simplify::Simplified;
 use super::solve::{Chosen, Solved};
 
 /// Costs of changes are multiples of this: so much better is any better plan.
-const STEP: f64 = 1.0 / 4096.0;
+const STEP: f64 = 1.0 / UNITS;
 
 /// What is proven to cost so much less than it must, costs as much.
 const MARGIN: f64 = 1e-7;
-
-/// Ties broken cost more than they do.
-const TIES: f64 = 1e-5;
 
 /// A linear program that takes more exchanges is left undecided.
 const EXCHANGES: usize = 5000;
@@ -213,7 +210,7 @@ impl Tree {
     fn see(&mut self) -> Seen {
         let dear = self.dear();
         let (linear, dictionary) = (&self.linear, &mut self.dictionary);
-        let mut ended = dictionary.solve(linear, dear + TIES, EXCHANGES);
+        let mut ended = dictionary.solve(linear, dear, EXCHANGES);
         if !is_proven(ended, linear, dictionary, dear) {
             dictionary.begin(linear);
             ended = dictionary.solve(linear, f64::INFINITY, EXCHANGES);
@@ -309,11 +306,6 @@ impl Tree {
             // What is proven leaves room for another plan than this one.
             self.split(node);
         }
-    }
-
-    /// Proposes a plan that was found in a part.
-    pub(super) fn propose_found(&mut self, chosen: Chosen) {
-        self.proposed = Some(chosen);
     }
 }
 

@@ -42,7 +42,7 @@ use super::change::{ChoicePlace, WeekChange};
 use super::demand::Demand;
 use super::gather::to_f64;
 use super::ground::{Ground, Slot, Tools};
-use super::model::{Column, Model, Sum};
+use super::model::{Column, Model, Sum, UNITS};
 use crate::recipe::RecipeId;
 use crate::reference::RecipeStudy;
 use crate::week::Service;
@@ -51,12 +51,8 @@ use rust_decimal::Decimal;
 /// More changes than this are no mending.
 pub(super) const MOST_CHANGES: u32 = 20;
 
-/// The objective counts in these: a change is 4096 of them, and how far it
-/// takes the dish, or what it costs, at most 200, so that twenty changes can
-/// not outweigh one.
-const UNITS: f64 = 4096.0;
-
-/// How far, and how dear, each at most.
+/// Units for how far a change takes the dish, and for how dear it is, each at
+/// most: both of twenty changes together do not outweigh one.
 const SHADE: f64 = 100.0;
 
 /// Good will for the arithmetic of binary floats, as a share of a limit.
