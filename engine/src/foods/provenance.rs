@@ -46,11 +46,10 @@ impl Provenance {
         &self,
         nutrient: NutrientId,
     ) -> impl Iterator<Item = (FoodId, Decimal)> + '_ {
-        let columns = self.0.columns.iter();
-        let column = columns.filter(move |column| column.nutrient == nutrient.0);
-        let foods = self.0.food_numbers.iter().enumerate();
-        column.take(1).flat_map(move |column| {
-            foods.clone().filter_map(move |(row, number)| {
+        let column = self.column(nutrient).into_iter();
+        column.flat_map(|column| {
+            let foods = self.0.food_numbers.iter().enumerate();
+            foods.filter_map(|(row, number)| {
                 Some((FoodId::Sr28(*number), standard_error_at(column, row)?))
             })
         })
@@ -107,12 +106,12 @@ impl Provenance {
 
     fn place(&self, food: FoodId, nutrient: NutrientId) -> Option<(&ProvenanceColumn, usize)> {
         let row = self.row(food)?;
-        let column = self
-            .0
-            .columns
-            .iter()
-            .find(|column| column.nutrient == nutrient.0)?;
-        Some((column, row))
+        Some((self.column(nutrient)?, row))
+    }
+
+    fn column(&self, nutrient: NutrientId) -> Option<&ProvenanceColumn> {
+        let mut columns = self.0.columns.iter();
+        columns.find(|column| column.nutrient == nutrient.0)
     }
 }
 
