@@ -18,43 +18,19 @@ fn spanish(key: &str) -> String {
         .to_owned()
 }
 
-/// Where the keyboard is, as an id.
-async fn focused(visit: &Visit) -> WebDriverResult<String> {
-    visit.ask("return document.activeElement.id", "").await
-}
-
-async fn wait_for_focus(visit: &Visit, id: &str) -> WebDriverResult<()> {
-    visit
-        .wait_until(id, || focused(visit), |focused| focused == id)
-        .await?;
-    Ok(())
-}
-
-/// Goes on with Tab until the keyboard is at the element.
-async fn tab_to(visit: &Visit, css: &str) -> WebDriverResult<()> {
-    for _ in 0..200 {
-        let script = "return document.activeElement.matches(arguments[0])";
-        if visit.ask::<bool>(script, css).await? {
-            return Ok(());
-        }
-        visit.press(Key::Tab).await?;
-    }
-    panic!("{css} cannot be reached with Tab");
-}
-
 #[test]
 fn a_person_works_in_spanish_by_keyboard() {
     journey("tongue", async |visit| {
         visit.open("").await?;
-        tab_to(visit, "#language").await?;
+        visit.tab_to("#language").await?;
         visit.press(Key::Down).await?;
         visit.element("html[lang=es-US]").await?;
         visit.see("h1", &[&spanish("recipe-title")]).await?;
-        wait_for_focus(visit, "language").await?;
+        visit.see_keyboard_on("#language").await?;
 
         // The field by its shortcut; the arrow chooses, Enter opens.
         visit.press(Key::Control + "k").await?;
-        wait_for_focus(visit, "find-anything").await?;
+        visit.see_keyboard_on("#find-anything").await?;
         visit.press("chili").await?;
         let recipe = "#find-anything-list [data-key='#/recipe/beef-and-bean-chili']";
         visit.see_words(recipe, &spanish("find-recipe")).await?;
@@ -67,7 +43,7 @@ fn a_person_works_in_spanish_by_keyboard() {
         visit.see("#figures", &[&spanish("recipe-figures")]).await?;
 
         // The help of a figure opens and closes where the keyboard is.
-        tab_to(visit, "[data-topic=sodium] button").await?;
+        visit.tab_to("[data-topic=sodium] button").await?;
         visit.press(Key::Enter).await?;
         let help = "[data-topic=sodium] .help-text:popover-open";
         visit.see_words(help, &spanish("help-sodium-how")).await?;
@@ -121,7 +97,7 @@ async fn see_english_marked(visit: &Visit, marked: &str) -> WebDriverResult<()> 
 fn the_datasets_english_is_marked_in_spanish() {
     journey("tongue-marks", async |visit| {
         visit.open("").await?;
-        tab_to(visit, "#language").await?;
+        visit.tab_to("#language").await?;
         visit.press(Key::Down).await?;
         visit.element("html[lang=es-US]").await?;
 
@@ -143,7 +119,7 @@ fn the_datasets_english_is_marked_in_spanish() {
         see_english_marked(visit, "#find-food-list [lang=en]").await?;
 
         visit.press(Key::Control + "k").await?;
-        wait_for_focus(visit, "find-anything").await?;
+        visit.see_keyboard_on("#find-anything").await?;
         visit.type_text("milk").await?;
         see_english_marked(visit, "#find-anything-list [lang=en]").await?;
 
@@ -164,7 +140,7 @@ fn weeks_foods_and_views_are_found_in_one_field() {
             ("milk lowfat 1%", "#/food/SR28%3A01082"),
         ] {
             visit.press(Key::Control + "k").await?;
-            wait_for_focus(visit, "find-anything").await?;
+            visit.see_keyboard_on("#find-anything").await?;
             visit.press(typed).await?;
             let pick = format!("#find-anything-list [data-key='{address}']");
             visit.element(&pick).await?;
@@ -189,33 +165,33 @@ fn weeks_foods_and_views_are_found_in_one_field() {
 fn the_guided_use_is_left_and_gone_on_with() {
     journey("guide", async |visit| {
         visit.open("").await?;
-        tab_to(visit, "#guide-begin").await?;
+        visit.tab_to("#guide-begin").await?;
         visit.press(Key::Enter).await?;
-        wait_for_focus(visit, "guide-heading").await?;
+        visit.see_keyboard_on("#guide-heading").await?;
         visit.screenshot("step").await?;
-        tab_to(visit, "#guide-next").await?;
+        visit.tab_to("#guide-next").await?;
         visit.press(Key::Enter).await?;
         visit.element("[data-figure=sodium]").await?;
-        wait_for_focus(visit, "guide-heading").await?;
+        visit.see_keyboard_on("#guide-heading").await?;
 
-        tab_to(visit, "#guide-leave").await?;
+        visit.tab_to("#guide-leave").await?;
         visit.press(Key::Enter).await?;
         visit.see("[data-test=guide]", &[]).await?;
-        wait_for_focus(visit, "content").await?;
+        visit.see_keyboard_on("#content").await?;
         visit.reload().await?;
-        tab_to(visit, "#guide-again").await?;
+        visit.tab_to("#guide-again").await?;
         visit.press(Key::Enter).await?;
         visit.see_words("#guide-heading", "Step 2 of 6").await?;
         for _ in 2..6 {
-            tab_to(visit, "#guide-next").await?;
+            visit.tab_to("#guide-next").await?;
             visit.press(Key::Enter).await?;
-            wait_for_focus(visit, "guide-heading").await?;
+            visit.see_keyboard_on("#guide-heading").await?;
         }
         visit.element("#office").await?;
-        tab_to(visit, "#guide-empty").await?;
+        visit.tab_to("#guide-empty").await?;
         visit.press(Key::Enter).await?;
         visit.see("[data-test=guide]", &[]).await?;
-        wait_for_focus(visit, "content").await?;
+        visit.see_keyboard_on("#content").await?;
         visit.see("[data-test=recipe-row]", &[]).await?;
         visit.see_words("[data-test=told]", "Undo").await?;
         Ok(())

@@ -6,7 +6,7 @@ use crate::evidence::use_evidence;
 use crate::keyboard::use_kept_keyboard;
 use crate::language::{LanguageChoice, use_language};
 use crate::own::{OwnProblems, usable};
-use crate::page::{DeskState, Page, Told};
+use crate::page::{CONTENT, DeskState, Page, Told};
 use crate::route::Route;
 use crate::saving::{Notices, Opened, open_store, use_saving};
 use crate::state::{Contents, Desk};
@@ -122,7 +122,7 @@ fn Office(props: &OfficeProps) -> Html {
             <Notices {saving} found={opened.found.clone()} />
             <Tour guide={guide.clone()} route={route.clone()} />
             // Drawn anew in another language.
-            <main id="content" tabindex="-1" key={props.language.language.tag()}>
+            <main id={CONTENT} tabindex="-1" key={props.language.language.tag()}>
                 <LeftOut />
                 { view(&route) }
             </main>
@@ -223,7 +223,7 @@ fn use_route() -> Route {
                 route.set(next);
                 if !is_same {
                     // A new view is read from its start.
-                    crate::page::focus("content");
+                    crate::page::focus(CONTENT);
                     gloo::utils::window().scroll_to_with_x_and_y(0.0, 0.0);
                 }
             });

@@ -2,6 +2,7 @@
 //! that has it, as when a day is removed by its own button; it would fall on
 //! the document's body then, and one would come by the whole page again.
 
+use crate::page::CONTENT;
 use gloo::events::EventListener;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, EventTarget, HtmlElement};
@@ -81,7 +82,7 @@ fn child(around: &Element, at: usize) -> Option<Element> {
 
 /// To the element itself if it can have it, else to the first in it.
 fn give(element: &Element) {
-    let takes_it = element.matches(&format!("{TAKES_IT}, #content"));
+    let takes_it = element.matches(&format!("{TAKES_IT}, #{CONTENT}"));
     let found = match takes_it {
         Ok(true) => Some(element.clone()),
         // The words of the constant are a selector.

@@ -149,6 +149,10 @@ pub async fn painted() {
     gloo::timers::future::TimeoutFuture::new(0).await;
 }
 
+/// The view's own part of the page, which takes the keyboard when a view
+/// opens or what had it is gone.
+pub const CONTENT: &str = "content";
+
 /// Moves the keyboard to an element.
 pub fn focus(id: &str) {
     use wasm_bindgen::JsCast;

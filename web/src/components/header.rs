@@ -116,6 +116,6 @@ fn languages(choice: &LanguageChoice) -> Html {
 fn skip() -> Callback<MouseEvent> {
     Callback::from(|event: MouseEvent| {
         event.prevent_default();
-        crate::page::focus("content");
+        crate::page::focus(crate::page::CONTENT);
     })
 }

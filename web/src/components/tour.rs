@@ -3,7 +3,7 @@
 //! can be left at any step, and goes on where it was left.
 
 use crate::language::{Say, say};
-use crate::page::{Page, focus, go, use_page};
+use crate::page::{CONTENT, Page, focus, go, use_page};
 use crate::route::Route;
 use crate::saving::demo_book;
 use crate::state::{Action, Contents};
@@ -16,8 +16,6 @@ use yew::prelude::*;
 
 const KEY: &str = "gramwright.guide";
 const HEADING: &str = "guide-heading";
-/// Where the keyboard goes when the guide and its buttons are gone.
-const CONTENT: &str = "content";
 
 /// How far the guided use has come.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]

@@ -8,8 +8,7 @@
 //! gets one serving, and what is on a tray comes in no container.
 
 use super::words;
-use crate::language::Language;
-use crate::language::of_table_in;
+use crate::language::{Language, of_table_in};
 use engine::exact::FigureStatus;
 use engine::label::{FactsPanel, Form, LabelTables, PanelCell, PanelRow, RowGroup};
 use engine::recipe::Recipe;
@@ -34,6 +33,14 @@ fn table(facts: &FactsPanel, left_out: Option<String>, recipe: &Recipe, tongue: 
     let rows = |group: RowGroup| {
         let rows = facts.rows.iter().filter(move |row| row.group == group);
         html! { <tbody>{ for rows.map(|row| nutrient(row, tongue)) }</tbody> }
+    };
+    let head = |class: &'static str| {
+        html! {
+            <thead {class}><tr>
+                <th scope="col"><span class="for-readers">{ text("parents-nutrient") }</span></th>
+                <th scope="col">{ text("parents-percent") }</th>
+            </tr></thead>
+        }
     };
     let calories = facts.calories.cells.first();
     let name = text("parents-panel");
@@ -60,17 +67,11 @@ fn table(facts: &FactsPanel, left_out: Option<String>, recipe: &Recipe, tongue: 
             </p>
         </div>
         <table class="facts-main">
-            <thead class="facts-percent-head"><tr>
-                <th scope="col"><span class="for-readers">{ text("parents-nutrient") }</span></th>
-                <th scope="col">{ text("parents-percent") }</th>
-            </tr></thead>
+            { head("facts-percent-head") }
             { rows(RowGroup::Main) }
         </table>
         <table class="facts-vitamins">
-            <thead class="for-readers"><tr>
-                <th scope="col"><span class="for-readers">{ text("parents-nutrient") }</span></th>
-                <th scope="col">{ text("parents-percent") }</th>
-            </tr></thead>
+            { head("for-readers") }
             { rows(RowGroup::VitaminOrMineral) }
         </table>
         if let Some(left_out) = left_out { <p class="facts-left-out">{ left_out }</p> }
